@@ -1,0 +1,103 @@
+#pragma once
+
+#include "model/desk/rack_row.h"
+#include "model/records/change.h"
+#include "model/records/maker.h"
+#include "model/records/unit_file.h"
+
+#include <QObject>
+
+#include <functional>
+#include <memory>
+
+namespace ts {
+
+class Store;
+
+/// Told how far long work is; answers whether to go on.
+using Progress = std::function<bool(qint64 done, qint64 total)>;
+
+/// The one door to an open workbook: reads plain copies, applies changes, takes them back, tells who listens.
+/// Lives in the thread that made it.
+class Desk : public QObject {
+    Q_OBJECT
+public:
+    /// `who` stands in the journal beside every change.
+    Desk(std::unique_ptr<Store> store, IdMaker &ids, QString who);
+    ~Desk() override;
+
+    [[nodiscard]] Maker maker() { return Maker(m_ids); }
+    [[nodiscard]] QString name() const; ///< the workbook's file name, or the database without any password
+
+    // Changing. All or nothing; each is committed, journalled and told when it returns.
+    /// Applies and answers the change as it was recorded (versions, tags and paper numbers filled in). A change with
+    /// nothing in it is not recorded. Refused where a record was changed by someone else since its copy was taken.
+    Expected<Change> apply(const Change &change, const Progress &progress = {});
+    Expected<QString> undo(); ///< takes the last change back and answers its sentence; refused when there is none
+    Expected<QString> redo();
+    [[nodiscard]] Expected<std::optional<QString>> undoSentence();
+    [[nodiscard]] Expected<std::optional<QString>> redoSentence();
+
+    // Reading. Removed records are left out.
+    template <class R>
+    [[nodiscard]] Expected<R> get(const Id<R> &id)
+    {
+        auto row = getRow(description<R>(), id.value);
+        return row ? description<R>().fromRow(*row) : Expected<R>(row.trouble());
+    }
+    /// All records of a kind in order of time recorded, or those where one column equals a value.
+    template <class R>
+    [[nodiscard]] Expected<QList<R>> list(const QString &column = {}, const QVariant &value = {})
+    {
+        const auto rows = listRows(description<R>(), column, value);
+        if (!rows)
+            return rows.trouble();
+        QList<R> records;
+        records.reserve(rows->size());
+        for (const Row &row : *rows) {
+            auto record = description<R>().fromRow(row);
+            if (!record)
+                return record.trouble();
+            records << *std::move(record);
+        }
+        return records;
+    }
+    [[nodiscard]] Expected<Row> getRow(const Kind &kind, const QUuid &id);
+    [[nodiscard]] Expected<QList<Row>> listRows(const Kind &kind, const QString &column = {}, const QVariant &value = {});
+    [[nodiscard]] Expected<Id<Unit>> unitByTag(int tag); ///< refused by tag where there is none
+    [[nodiscard]] Expected<UnitFile> unitFile(const Id<Unit> &id);
+    [[nodiscard]] Expected<BenchFile> benchFile();
+    [[nodiscard]] Expected<QList<RackRow>> rack(const RackQuery &query = {});
+    [[nodiscard]] Expected<qint64> count(const Kind &kind);
+    /// Every word of `text` begins a word of the record; units first, then the newest. At most `limit`.
+    [[nodiscard]] Expected<QList<Found>> search(const QString &text, int limit = 50);
+    /// Newest first; of one unit, or of the whole workbook.
+    [[nodiscard]] Expected<QList<JournalLine>> journal(const Id<Unit> &unit = {}, int limit = 200);
+
+    // Photos and papers: bytes kept by their SHA-256 (lower-case hex), with a small picture beside.
+    Expected<QString> keep(const QByteArray &bytes, const QByteArray &thumbnail = {}); ///< answers the SHA-256
+    [[nodiscard]] Expected<QByteArray> kept(const QString &sha256);
+    [[nodiscard]] Expected<QByteArray> thumbnail(const QString &sha256);
+
+    // The workbook as a whole.
+    /// Checks everything; the list of what is not sound, empty when all is.
+    [[nodiscard]] Expected<QStringList> verify();
+    /// A checked copy into a new file; never over an existing one.
+    Expected<void> backup(const QString &file);
+    /// Looks whether someone else changed the workbook and tells who listens; call it when changedOutside arrives or by a timer.
+    Expected<void> poll();
+
+Q_SIGNALS:
+    /// A record was added, edited, removed or brought back, here or by someone else.
+    void recorded(const QString &kind, const QUuid &id, const QUuid &unit, const QStringList &fields);
+    /// So much changed at once that everything should be read again.
+    void everythingChanged();
+
+private:
+    std::unique_ptr<Store> m_store;
+    IdMaker &m_ids;
+    QString m_who;
+    qint64 m_seen = 0; ///< journal number up to which changes were told
+};
+
+} // namespace ts

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "model/records/description.h"
+
+namespace ts {
+
+/// A person or firm: seller, owner, buyer, supplier.
+struct Contact : Record<Contact> {
+    QString name;
+    QString address;
+    QString reach; ///< mail, telephone, whatever was given
+    QString note;
+
+    bool operator==(const Contact &) const = default;
+
+    static constexpr auto table = "contact";
+    static void describe(Fields<Contact> &fields)
+    {
+        fields("name", &Contact::name).required().searched();
+        fields("address", &Contact::address).searched();
+        fields("reach", &Contact::reach).searched();
+        fields("note", &Contact::note).searched();
+    }
+};
+
+} // namespace ts

@@ -1,0 +1,31 @@
+#pragma once
+
+#include "model/records/description.h"
+#include "model/records/unit.h"
+
+namespace ts {
+
+/// A unit went from one stage to another.
+struct StageMove : Record<StageMove> {
+    Id<Unit> unit;
+    Stage fromStage = Stage::Shelved;
+    Stage toStage = Stage::Shelved;
+    QString because;
+    QDate until;
+    std::optional<Outcome> outcome;
+
+    bool operator==(const StageMove &) const = default;
+
+    static constexpr auto table = "stage_move";
+    static void describe(Fields<StageMove> &fields)
+    {
+        fields("unit", &StageMove::unit).required();
+        fields("from_stage", &StageMove::fromStage);
+        fields("to_stage", &StageMove::toStage);
+        fields("because", &StageMove::because).searched();
+        fields("until", &StageMove::until);
+        fields("outcome", &StageMove::outcome);
+    }
+};
+
+} // namespace ts
