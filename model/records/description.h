@@ -65,6 +65,14 @@ public:
         return record;
     }
 
+    [[nodiscard]] Expected<void> reads(const Row &row) const override
+    {
+        if (auto checked = check(row); !checked)
+            return checked;
+        const auto record = fromRow(row);
+        return record ? Expected<void>() : Expected<void>(record.trouble());
+    }
+
 private:
     friend class Fields<R>;
     struct Access {

@@ -111,9 +111,14 @@ Expected<void> Kind::check(const Row &row) const
 QString Kind::searchText(const Row &row) const
 {
     QStringList texts;
-    for (qsizetype i = 0; i < m_fields.size(); ++i)
-        if (m_fields.at(i).searched && !row.at(i).toString().isEmpty())
-            texts << row.at(i).toString();
+    for (qsizetype i = 0; i < m_fields.size(); ++i) {
+        const QString text = row.at(i).toString();
+        if (!m_fields.at(i).searched || text.isEmpty())
+            continue;
+        texts << text;
+        if (m_fields.at(i).type == FieldType::Integer && text.size() < 4)
+            texts << text.rightJustified(4, QLatin1Char('0'));
+    }
     return texts.join(QLatin1Char('\n'));
 }
 

@@ -60,7 +60,7 @@ public:
 
     /// Refuses a row with a required field empty, a strange word, a wrong type or a NUL in a text; names record and field.
     [[nodiscard]] Expected<void> check(const Row &row) const;
-    /// The searched texts joined by line breaks.
+    /// The searched texts joined by line breaks; a number (the tag) stands as it is and with four digits.
     [[nodiscard]] QString searchText(const Row &row) const;
 
     /// Fields by name, empty ones left out; money as decimal strings beside its currency; version left out.
@@ -70,12 +70,15 @@ public:
     /// A row of defaults.
     [[nodiscard]] Row blank() const;
 
+    /// Whether the struct can be made from the row: check, and what only the type knows (a limit, a currency).
+    [[nodiscard]] virtual Expected<void> reads(const Row &row) const = 0;
+
     Kind(const Kind &) = delete;
     Kind &operator=(const Kind &) = delete;
+    virtual ~Kind() = default;
 
 protected:
     Kind(QString table, QString noun);
-    ~Kind() = default;
     void addField(FieldInfo info);
 
     QString m_table;

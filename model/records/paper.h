@@ -23,7 +23,7 @@ struct Paper : Record<Paper> {
     Id<Unit> unit;
     PaperKind kind = PaperKind::Restoration;
     int number = 0; ///< within its kind, without gaps; 0 asks the store
-    int version = 0; ///< of this unit's papers of the kind
+    int edition = 0; ///< counts this unit's papers of the kind from 1; 0 asks the store
     QDateTime madeAt;
     QString sha256;
     QString format; ///< pdf, html
@@ -37,7 +37,7 @@ struct Paper : Record<Paper> {
         fields("unit", &Paper::unit);
         fields("kind", &Paper::kind);
         fields("number", &Paper::number);
-        fields("version", &Paper::version);
+        fields("edition", &Paper::edition);
         fields("made_at", &Paper::madeAt).required();
         fields("sha256", &Paper::sha256).required();
         fields("format", &Paper::format).required();

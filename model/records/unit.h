@@ -101,7 +101,7 @@ struct Unit : Record<Unit> {
     static constexpr auto table = "unit";
     static void describe(Fields<Unit> &fields)
     {
-        fields("tag", &Unit::tag);
+        fields("tag", &Unit::tag).searched();
         fields("name", &Unit::name).required().searched();
         fields("maker", &Unit::maker).searched();
         fields("maker_model", &Unit::makerModel).searched();
