@@ -9,7 +9,7 @@ inline constexpr double coverage95 = 1.959963984540054;
 [[nodiscard]] double normalCdf(double z);
 
 /// Φ⁻¹(p): the z that a standard normal variable stays below with chance p. −∞ at 0, +∞ at 1, NaN outside [0, 1].
-/// Good to about 1e-15 relative in p: a rational start (P. J. Acklam) sharpened by two Halley steps on erfc.
+/// Good to about 1e-15: the start is Abramowitz and Stegun 26.2.23, sharpened by Halley steps on erfc.
 [[nodiscard]] double normalInverse(double p);
 
 } // namespace ts
