@@ -8,6 +8,7 @@ namespace ts::settings {
 inline const auto benchName = QStringLiteral("bench_name");       ///< as printed on papers
 inline const auto benchAddress = QStringLiteral("bench_address"); ///< lines
 inline const auto worker = QStringLiteral("worker");              ///< initials on papers: "R. M."
+inline const auto country = QStringLiteral("country");           ///< where the bench is, ISO 3166-1 alpha-3; for open repair data
 inline const auto currency = QStringLiteral("currency");          ///< ISO 4217
 inline const auto hourlyRate = QStringLiteral("hourly_rate");     ///< money
 inline const auto overheadRate = QStringLiteral("overhead_rate"); ///< money per hour
