@@ -22,12 +22,13 @@ using Progress = std::function<bool(qint64 done, qint64 total)>;
 class Desk : public QObject {
     Q_OBJECT
 public:
-    /// `who` stands in the journal beside every change.
-    Desk(std::unique_ptr<Store> store, IdMaker &ids, QString who);
+    /// Takes the open store over; `ids` makes new ids and tells the time, and outlives the desk.
+    Desk(std::unique_ptr<Store> store, IdMaker &ids);
     ~Desk() override;
 
     [[nodiscard]] Maker maker() { return Maker(m_ids); }
-    [[nodiscard]] QString name() const; ///< the workbook's file name, or the database without any password
+    [[nodiscard]] QString name() const;  ///< the workbook's file name, or the database without any password
+    [[nodiscard]] bool isShared() const; ///< on a PostgreSQL server
 
     // Changing. All or nothing; each is committed, journalled and told when it returns.
     /// Applies and answers the change as it was recorded (versions, tags and paper numbers filled in). A change with
@@ -84,7 +85,8 @@ public:
     [[nodiscard]] Expected<QStringList> verify();
     /// A checked copy into a new file; never over an existing one.
     Expected<void> backup(const QString &file);
-    /// Looks whether someone else changed the workbook and tells who listens; call it when changedOutside arrives or by a timer.
+    /// Looks whether someone else changed the workbook and tells who listens; call it by a timer. (A shared workbook tells by itself
+    /// while an event loop runs.)
     Expected<void> poll();
 
 Q_SIGNALS:
@@ -94,10 +96,12 @@ Q_SIGNALS:
     void everythingChanged();
 
 private:
+    Expected<void> tell();
+
     std::unique_ptr<Store> m_store;
     IdMaker &m_ids;
-    QString m_who;
-    qint64 m_seen = 0; ///< journal number up to which changes were told
+    qint64 m_seen = 0;        ///< journal number up to which changes were told
+    qint64 m_dataVersion = 0; ///< of the file, when last looked at
 };
 
 } // namespace ts

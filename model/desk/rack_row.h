@@ -24,7 +24,8 @@ struct RackRow {
     bool doNotPower = false;
 };
 
-/// Which part of the rack, in what order: by stage in the order of the stages, newest move first within one.
+/// Which part of the rack, in what order: what is worked on first (bench, held, proving, ready, offered, shelved, inbound,
+/// scouted, closed), newest move first within a stage.
 struct RackQuery {
     int offset = 0;
     int limit = -1; ///< all
