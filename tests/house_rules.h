@@ -192,9 +192,9 @@ inline const QList<Word> &forbidden()
     static const QList<Word> words{
         {QStringLiteral("current(?:DateTime|Date|Time|MSecs|Secs)[A-Za-z]*\\s*\\(|system_clock|\\btime\\s*\\(\\s*(?:nullptr|NULL|0)\\s*\\)"),
          QStringLiteral("asks the system for the time; take a Clock"), false, false},
-        {QStringLiteral("\\binstance\\s*\\(\\s*\\)|\\bqApp\\b"), QStringLiteral("is a singleton; take it through the constructor"), false, false},
+        {QStringLiteral("(?<!QCoreApplication::)\\binstance\\s*\\(\\s*\\)|\\bqApp\\b"), QStringLiteral("is a singleton; take it through the constructor"), false, false},
         {QStringLiteral("\\bextern\\b(?!\\s*\"C\")"), QStringLiteral("is data shared behind the back"), false, false},
-        {QStringLiteral("\\b(?:TO") + QStringLiteral("DO|FIX") + QStringLiteral("ME|X") + QStringLiteral("XX)\\b"),
+        {QStringLiteral("\\b(?:TO") + QStringLiteral("DO|FIX") + QStringLiteral("ME)\\b"),
          QStringLiteral("is work left undone"), true, true},
         {QStringLiteral("(?<![\\w.*~-])/(?:home|tmp|root|work)") + QStringLiteral("/\\w"), QStringLiteral("is a path of one computer"), true, true},
     };

@@ -148,6 +148,7 @@ void TestHouse::rulesCatch_data()
     row("app to all", "app/a.cpp", "#include \"model/store/store.h\"\n#include \"views/rack.h\"\n", true);
     row("the clock itself", "model/values/clock.cpp", "return QDateTime::currentDateTimeUtc();\n", true);
     row("words in a comment", "model/desk/a.cpp", "// no extern data, no instance()\n/* extern\n */ int a;\n", true);
+    row("asking whether Qt is up", "model/paper/a.cpp", "return QCoreApplication::instance() != nullptr;\n", true);
     row("a C header", "model/store/a.cpp", "extern \"C\" int f();\n", true);
     row("an address", "model/desk/a.cpp", "auto a = u\"https://example.org/ho~me/x\"; // a comment\n", true);
 }
