@@ -42,7 +42,7 @@ CategoryFacts factsOf(Category category)
     case Category::CassetteDeck:
         return {true, true, {Mains},
                 areas({"play at the start, middle and end of a tape:play,both direction", "fast wind both ways:wind,rewind,fast", "auto-stop:auto-stop,auto stop,autostop",
-                       "speed and flutter:speed,flutter,wow", "azimuth:azimuth", "record and erase:record,erase", "noise reduction:noise reduction,dolby-type,nr",
+                       "speed and flutter:speed,flutter,wow", "azimuth:azimuth", "record and erase:record,erase", "noise reduction:noise reduction,nr",
                        "meters and counter:meter,counter,vu", "line inlets and outlets:outlet,output,line,input,inlet", "headphone outlet:headphone"}),
                 {worn("Belts:belt"), worn("Pinch roller:pinch"), worn("Heads, wear not renewed:head"), worn(electrolytics, true)}};
     case Category::Turntable:
@@ -79,7 +79,7 @@ CategoryFacts factsOf(Category category)
                  worn("Valves:valve"), worn("Dial lamps:lamp,bulb")}};
     case Category::GameConsole:
         return {true, true, {Mains, SwitchingPrimary, Laser, Lithium},
-                areas({"three titles for an hour each:title,game,cartridge,disc", "saving, and reading back a day later:save,reload,memory", "picture on its standard:video,picture,av,hdmi,rgb",
+                areas({"three titles for an hour each:title,game,cartridge,disc", "saving, and reading back a day later:save,reload,memory", "picture on its standard:video,picture,av,rgb",
                        "both controller ports:controller,pad,port", "card slots:card,slot", "the last owner's data erased:erase,data,wipe"}),
                 {worn("Save cell:cell,battery"), worn(electrolytics, true)}};
     case Category::OldComputer:
