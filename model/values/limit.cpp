@@ -3,6 +3,8 @@
 #include "model/values/number.h"
 #include "model/values/quoted.h"
 
+#include <QList>
+
 #include <array>
 #include <cmath>
 
@@ -146,14 +148,17 @@ Expected<Wanted> read(QStringView text, const Measure &expected)
         if (const qsizetype at = text.indexOf(mark); at >= 0)
             return readTolerance(text.left(at), text.mid(at + mark.size()), true, expected);
 
-    for (const QStringView mark : {QStringView(u"..."), QStringView(u".."), QStringView(u"\u2026"), QStringView(u" to "), QStringView(u"\u2013")})
+    for (const QStringView mark : {QStringView(u"..."), QStringView(u".."), QStringView(u"\u2026"), QStringView(u" to "), QStringView(u"\u2013"),
+                                   QStringView(u" - ")})
         if (const qsizetype at = text.indexOf(mark, 0, Qt::CaseInsensitive); at >= 0)
             return readBand(text.left(at), text.mid(at + mark.size()), expected);
     // "35-65 gf·cm": a hyphen between two figures; after a space it is the sign of a tolerance, which has none
     if (const qsizetype length = numberLength(text); length > 0 && length + 1 < text.size() && text[length] == u'-')
         return readBand(text.left(length), text.mid(length + 1), expected);
 
-    const QList<qsizetype> later = laterNumbers(text);
+    // "about 12 V" has no first number; "R47 5%" has
+    const bool startsAsWord = text.front().isLetter() && (text.size() < 2 || !text[1].isDigit());
+    const QList<qsizetype> later = startsAsWord ? QList<qsizetype>() : laterNumbers(text);
     if (later.size() > 1)
         return wrongLimit(QStringLiteral("it has more than two values"));
     if (later.size() == 1)

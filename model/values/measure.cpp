@@ -17,9 +17,10 @@ struct Prefix {
 constexpr std::array prefixes{Prefix{u'p', -12}, Prefix{u'n', -9}, Prefix{u'µ', -6}, Prefix{u'u', -6}, Prefix{u'm', -3}, Prefix{u'k', 3},
                               Prefix{u'K', 3},   Prefix{u'M', 6},  Prefix{u'G', 9},  Prefix{u'T', 12}, Prefix{u'd', -1}, Prefix{u'c', -2}};
 
-// Symbols that take a prefix. Ah, Wh and J are cells and surges, N·m is torque.
-constexpr std::array<QStringView, 22> symbols{u"V",  u"A",  u"W",   u"Ω",   u"F",  u"H",  u"Hz", u"s", u"m",   u"g",    u"N",
-                                              u"Pa", u"VA", u"K",   u"bar", u"var", u"lx", u"Ah", u"Wh", u"J", u"N·m", u"Vrms"};
+// Symbols that take a prefix. Ah, Wh and J are cells and surges, N·m is torque; a voltage
+// read as rms, peak or peak to peak is said to be so, and none of them compares with the others.
+constexpr std::array<QStringView, 24> symbols{u"V",  u"A",  u"W",   u"Ω",   u"F",  u"H",  u"Hz", u"s", u"m",   u"g",    u"N",
+                                              u"Pa", u"VA", u"K",   u"bar", u"var", u"lx", u"Ah", u"Wh", u"J", u"N·m", u"Vrms", u"Vpp", u"Vp"};
 
 // Other ways to write a symbol. Lower case only where it can mean nothing else.
 struct Alias {
@@ -32,7 +33,7 @@ constexpr std::array aliases{
     Alias{u"a", u"A"},       Alias{u"amp", u"A"},     Alias{u"amps", u"A"},    Alias{u"w", u"W"},       Alias{u"watt", u"W"},
     Alias{u"watts", u"W"},   Alias{u"hz", u"Hz"},     Alias{u"HZ", u"Hz"},     Alias{u"Nm", u"N·m"},    Alias{u"sec", u"s"},
     Alias{u"va", u"VA"},     Alias{u"vrms", u"Vrms"}, Alias{u"VRMS", u"Vrms"}, Alias{u"lux", u"lx"},    Alias{u"ah", u"Ah"},
-    Alias{u"wh", u"Wh"},
+    Alias{u"wh", u"Wh"},     Alias{u"vpp", u"Vpp"},   Alias{u"Vp-p", u"Vpp"},
 };
 
 // Words that are kept whole but have one spelling here.
@@ -80,14 +81,19 @@ QStringView symbolOf(QStringView word)
     return {};
 }
 
+bool isDigit(QChar c)
+{
+    return c >= u'0' && c <= u'9';
+}
+
 bool mayStart(QChar c)
 {
-    return c.isLetter() || c.isSurrogate() || c == u'%' || c == u'‰' || c == u'°' || c == u'℃' || c == u'/' || c == u'×' || c == u'′' || c == u'″';
+    return c.isLetter() || c == u'%' || c == u'‰' || c == u'°' || c == u'℃' || c == u'/' || c == u'×' || c == u'′' || c == u'″';
 }
 
 bool mayFollow(QChar c)
 {
-    return mayStart(c) || (c >= u'0' && c <= u'9') || c == u'·' || c == u'-' || c == u'_' || c == u'²' || c == u'³' || c == u'√' || c == u'\'' || c == u'^';
+    return mayStart(c) || isDigit(c) || c == u'·' || c == u'-' || c == u'_' || c == u'²' || c == u'³' || c == u'√' || c == u'\'' || c == u'^';
 }
 
 /// What stops a word from being a unit of its own, or an empty text.
@@ -106,7 +112,12 @@ QString notAUnit(const QString &word)
     }
     if (word.endsWith(QChar(u'·')) || word.endsWith(QLatin1Char('-')) || word.contains(QStringLiteral("··")))
         return QStringLiteral("it breaks off");
-    for (const QStringView each : {u"OL", u"nan", u"inf", u"infinity"})
+    if (word.size() > 1 && (word.front() == u'x' || word.front() == u'×') && isDigit(word[1]))
+        return QStringLiteral("it is the size of something, not a measure"); // 78x4x0.6
+    for (qsizetype i = 1; i + 1 < word.size(); ++i)
+        if (word[i] == u'·' && isDigit(word[i - 1]) && isDigit(word[i + 1]))
+            return QStringLiteral("it holds a number");
+    for (const QStringView each : {u"OL", u"nan", u"inf", u"infinity", u"to"}) // "to" stands between the ends of a limit
         if (word.compare(each, Qt::CaseInsensitive) == 0)
             return QStringLiteral("it is no measure of anything");
     return {};

@@ -156,13 +156,17 @@ Expected<Quantity> Quantity::parse(QStringView text, const Measure &expected)
             measure.m_exponent = unit == u"K" ? 3 : -3;
             bare = true;
         } else {
-            const auto read = Measure::parse(unit);
-            if (!read) {
-                for (qsizetype i = 0; i < unit.size(); ++i)
-                    if (unit[i].isSpace())
-                        return refuse(quoted(unit.mid(i + 1)) + QStringLiteral(" after the unit does not belong to it"));
+            if (isDigit(unit.front()) || unit.front() == u'.' || unit.front() == u',')
+                return refuse(spaced ? QStringLiteral("a second number stands after %1").arg(quoted(number))
+                                     : QStringLiteral("a number has one decimal sign and nothing to part the thousands"));
+            qsizetype end = 0;
+            while (end < unit.size() && !unit[end].isSpace())
+                ++end;
+            const auto read = Measure::parse(unit.left(end));
+            if (!read)
                 return refuse(read.trouble().sentence().chopped(1));
-            }
+            if (end < unit.size())
+                return refuse(quoted(unit.mid(end)) + QStringLiteral(" after the unit does not belong to it"));
             measure = *read;
             bare = measure.isNone();
         }

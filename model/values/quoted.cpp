@@ -6,6 +6,8 @@ QString quoted(QStringView text)
 {
     constexpr qsizetype most = 40; // a refusal is one line
     QString shown = text.left(4 * most).toString().simplified();
+    if (shown.isEmpty() && !text.isEmpty())
+        shown = QLatin1Char(' ');
     for (QChar &each : shown)
         if (!each.isPrint() && !each.isSurrogate())
             each = QChar(QChar::ReplacementCharacter);

@@ -27,7 +27,8 @@ Expected<Rate> Rate::parse(QStringView text)
     qint64 figures = 0;
     qsizetype whole = 0;
     int decimals = -1; // -1 until the decimal sign was seen
-    for (const QChar each : rest) {
+    for (qsizetype i = 0; i < rest.size(); ++i) {
+        const QChar each = rest[i];
         if ((each == u'.' || each == u',') && decimals < 0) {
             decimals = 0;
         } else if (each >= u'0' && each <= u'9') {
@@ -35,12 +36,12 @@ Expected<Rate> Rate::parse(QStringView text)
                 return refuse(decimals < 0 ? QStringLiteral("it is far too large") : QStringLiteral("it has more than four decimals"));
             figures = figures * 10 + (each.unicode() - u'0');
         } else {
-            return refuse(quoted(QStringView(&each, 1)) + QStringLiteral(" does not belong in a number"));
+            return refuse(quoted(rest.mid(i)) + QStringLiteral(" does not belong in a number"));
         }
     }
     if (whole == 0 || decimals == 0)
         return refuse(QStringLiteral("a figure is missing"));
-    for (int i = std::max(decimals, 0); i < percentDecimals; ++i)
+    for (int have = std::max(decimals, 0); have < percentDecimals; ++have)
         figures *= 10;
     return Rate(negative ? -figures : figures);
 }
