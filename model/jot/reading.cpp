@@ -1,0 +1,193 @@
+#include "model/jot/families.h"
+#include "model/jot/phrase.h"
+#include "model/jot/reading_line.h"
+#include "model/jot/reading_words.h"
+#include "model/jot/test_point_of.h"
+#include "model/sums/meter_spec.h"
+#include "model/sums/verdict.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ts {
+
+namespace {
+
+/// As found until something was done to the unit, then during work, from proving on as it leaves.
+Phase usualPhase(const UnitFile &file)
+{
+    if (file.unit.stage >= Stage::Proving)
+        return Phase::AsItLeaves;
+    const QList<Need> &needs = file.all<Need>();
+    const bool begun = !file.all<Step>().isEmpty() ||
+                       std::any_of(needs.begin(), needs.end(), [](const Need &need) { return need.state == NeedState::Fitted; });
+    return begun ? Phase::DuringWork : Phase::AsFound;
+}
+
+struct Place {
+    QString name;
+    QString conditions;
+    const TestPoint *point = nullptr;
+};
+
+/// What the left side names: a test point by its whole name, else with the conditions behind an @ taken off.
+Place placeOf(const UnitFile &file, const ReadingLine &line)
+{
+    Place place{line.name, line.conditions, testPointOf(file, line.name, line.conditions)};
+    if (place.point)
+        return place;
+    const NamedUnder parts = splitName(line.name);
+    if (parts.conditions.isEmpty())
+        return place;
+    place.name = parts.name;
+    place.conditions = line.conditions.isEmpty() ? parts.conditions : parts.conditions + QStringLiteral(", ") + line.conditions;
+    place.point = testPointOf(file, place.name, place.conditions);
+    return place;
+}
+
+/// Half width in the unit of the value.
+Expected<double> spreadOf(const QString &text, const Quantity &value)
+{
+    const auto spread = Quantity::parse(text, value.measure());
+    if (!spread || spread->sense() != Sense::Plain || !(spread->value() >= 0))
+        return Trouble{QStringLiteral("%1 is no uncertainty").arg(inQuotes(text)), {}, {}};
+    if (spread->measure().isNone())
+        return spread->value();
+    if (spread->measure().symbol() == QLatin1String("%") && value.measure().symbol() != QLatin1String("%"))
+        return std::abs(value.value()) * spread->value() / 100;
+    const auto same = spread->in(value.measure());
+    if (!same)
+        return Trouble{QStringLiteral("%1 is no uncertainty of a value in %2").arg(inQuotes(text), value.measure().text()), {}, {}};
+    return same->value();
+}
+
+struct Understood {
+    Quantity value;
+    Limit wanted;
+};
+
+/// Value and limit, each read with the other's unit where it has none itself. The trouble's `did` says what is no value or limit.
+Expected<Understood> understand(const ReadingLine &line, const Measure &usual, const Limit &pointWants)
+{
+    auto value = Quantity::parse(line.value, usual);
+    Limit wanted = pointWants;
+    if (!line.want.isEmpty()) {
+        const auto limit = Limit::parse(line.want, value ? value->measure() : usual);
+        if (!limit)
+            return Trouble{QStringLiteral("%1 is no limit").arg(inQuotes(line.want)), {}, {}};
+        wanted = *limit;
+    }
+    const Measure unit = wanted.measure().isNone() ? usual : wanted.measure();
+    if (!unit.isNone())
+        if (auto again = Quantity::parse(line.value, unit))
+            value = again;
+    if (!value)
+        return Trouble{QStringLiteral("%1 is no value").arg(inQuotes(line.value)), {}, {}};
+    if (value->measure().isNone() && !unit.isNone())
+        value = Quantity(value->value(), unit, value->sense());
+    return Understood{*value, wanted};
+}
+
+/// Sets the reading's meter and its uncertainty; answers the words for the preview.
+QString useMeter(Reading &reading, const QString &name, const BenchFile &bench)
+{
+    if (name.isEmpty())
+        return {};
+    const Meter *meter = meterNamed(bench, name);
+    if (!meter) {
+        reading.meterName = name;
+        return QStringLiteral("meter: %1, not among the bench's").arg(shown(name));
+    }
+    reading.meter = meter->id;
+    reading.meterName = meter->name;
+    QString words = QStringLiteral("meter: ") + shown(meter->name);
+    if (reading.uncertainty || reading.value->sense() == Sense::OverRange)
+        return words;
+    const auto range = rangeFor(bench, meter->id, *reading.value);
+    const auto uncertainty = uncertaintyOf(bench, meter->id, *reading.value);
+    if (!range || !uncertainty)
+        return words + QStringLiteral(", no range for it");
+    reading.uncertainty = *uncertainty;
+    if (range->fullScale > 0) {
+        const auto unit = Measure::parse(range->measure);
+        const Quantity scale(range->fullScale, unit ? *unit : Measure());
+        const auto same = scale.in(reading.value->measure());
+        words += QStringLiteral(", %1 range").arg((same && same->value() >= 1 ? *same : scale).text());
+    }
+    return words;
+}
+
+} // namespace
+
+bool namesKnownPoint(const Jotting &jotting)
+{
+    const auto line = splitReading(jotting.line);
+    if (!line)
+        return false;
+    const Place place = placeOf(jotting.file, *line);
+    return place.point || lastReadingOf(jotting.file, place.name);
+}
+
+std::optional<Jotted> jotReading(const Jotting &jotting)
+{
+    const auto line = splitReading(jotting.line);
+    if (!line)
+        return std::nullopt;
+    const Place place = placeOf(jotting.file, *line);
+    const Reading *last = lastReadingOf(jotting.file, place.name);
+    const Limit pointWants = place.point ? place.point->wanted : Limit();
+    Measure usual = pointWants.measure();
+    if (usual.isNone() && last && last->value)
+        usual = last->value->measure();
+
+    const auto understood = understand(*line, usual, pointWants);
+    if (!understood) {
+        const bool meant = line->wants || place.point || last;
+        return asNote(jotting, meant ? (line->value.isEmpty() ? QStringLiteral("no value follows the equals sign") : understood.trouble().did)
+                                     : QString());
+    }
+
+    Reading reading = jotting.fresh<Reading>();
+    reading.name = place.point ? place.point->name : place.name;
+    reading.value = understood->value;
+    reading.wanted = understood->wanted;
+    reading.phase = line->phase ? *line->phase : usualPhase(jotting.file);
+    reading.conditions = place.conditions;
+    if (!line->spread.isEmpty()) {
+        const auto spread = spreadOf(line->spread, *reading.value);
+        if (!spread)
+            return asNote(jotting, spread.trouble().did);
+        reading.uncertainty = *spread;
+    }
+    QStringList more{phaseText(reading.phase)};
+    if (const QString words = useMeter(reading, line->meter, jotting.bench); !words.isEmpty())
+        more << words;
+
+    Jotted jotted{QStringLiteral("reading"), QStringLiteral("reading"), {}, doubtAbout(reading), Change()};
+    if (place.point) {
+        reading.point = place.point->id;
+        if (place.point->wanted.isNone() && !reading.wanted.isNone()) {
+            TestPoint wanting = *place.point;
+            wanting.wanted = reading.wanted;
+            jotted.change.edit(*place.point, wanting);
+        }
+    } else if (!reading.wanted.isNone()) {
+        TestPoint point = jotting.fresh<TestPoint>();
+        point.name = reading.name;
+        point.wanted = reading.wanted;
+        point.conditions = reading.conditions;
+        for (const TestPoint &each : jotting.file.all<TestPoint>())
+            point.position = std::max(point.position, each.position);
+        ++point.position;
+        reading.point = point.id;
+        jotted.change.add(point);
+    }
+    jotted.change.add(reading);
+    jotted.change.setSentence(QStringLiteral("Reading %1: %2").arg(shown(reading.name), reading.value->text()));
+    jotted.preview = readingSentence(reading) + QStringLiteral(" · ") + more.join(QStringLiteral(" · "));
+    if (const Verdict verdict = verdictOf(reading); verdict != Verdict::NoLimit)
+        jotted.badge += QStringLiteral(", ") + verdictText(verdict);
+    return jotted;
+}
+
+} // namespace ts
