@@ -30,12 +30,10 @@ start_postgres() {
             (cd "$pg_folder" && as_server "$pg_bin/pg_ctl" -D "$pg_folder/data" -l "$pg_folder/log" -w -t 60 -o \
                 "-c listen_addresses='' -c unix_socket_directories='$pg_folder' -c fsync=off -c full_page_writes=off -c synchronous_commit=off" start) &&
             "$pg_bin/createdb" -h "$pg_folder" -U turnscrew turnscrew_test
-    } >"$pg_folder.txt" 2>&1 || {
-        cat "$pg_folder.txt" "$pg_folder/log" >&2 2>/dev/null
-        rm -f "$pg_folder.txt"
+    } >"$pg_folder/start" 2>&1 || {
+        cat "$pg_folder/start" "$pg_folder/log" >&2 2>/dev/null
         fail "The PostgreSQL server of the tests did not start; its own words stand above."
     }
-    rm -f "$pg_folder.txt"
     export TURNSCREW_TEST_PG="postgresql:///turnscrew_test?host=$pg_folder&user=turnscrew"
 }
 
