@@ -21,7 +21,7 @@ QString plainHeader(const QString &text)
 
 QString wrongWidth(qsizetype cells, qsizetype header)
 {
-    return QStringLiteral("there are %1 columns where the header has %2").arg(cells).arg(header);
+    return QStringLiteral("the number of columns is %1, the header has %2").arg(cells).arg(header);
 }
 
 KnownColumn knownColumn(const char *name, const char *also)
