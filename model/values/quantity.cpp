@@ -61,7 +61,7 @@ bool isDigit(QChar c)
 /// A letter standing for the decimal point (IEC 60062): "4k7", "2R2", "R47", "3V3". Empty where the text is no such code.
 struct LetterCode {
     QString number;
-    QString letter;
+    QChar letter;
     QStringView rest;
 };
 std::optional<LetterCode> letterCode(QStringView text)
@@ -83,21 +83,84 @@ std::optional<LetterCode> letterCode(QStringView text)
         return std::nullopt;
     const QString whole = leads ? QStringLiteral("0") : text.mid(start, letter - start).toString();
     return LetterCode{text.left(start).toString() + whole + QLatin1Char('.') + text.mid(letter + 1, at - letter - 1).toString(),
-                      QString(text[letter]), text.mid(at)};
+                      text[letter], text.mid(at)};
 }
 
-/// Prefixes are for symbols that take them: "47k" where rpm is expected is 47 thousand of nothing known, not 47 krpm.
-bool takesPrefix(const Measure &measure)
+/// A prefix before a symbol: "k" and "Ω". Nothing where the symbol takes none: kilo per cent is no unit.
+std::optional<Measure> prefixed(QChar prefix, const QString &symbol)
 {
-    const auto kilo = Measure::parse(QString(QLatin1Char('k') + measure.symbol()));
-    return !measure.isNone() && kilo && kilo->symbol() == measure.symbol();
+    const QChar sign = prefix == u'K' ? QChar(u'k') : prefix; // K alone would be kelvin
+    const auto measure = Measure::parse(QString(sign) + symbol);
+    if (!measure || measure->symbol() != symbol)
+        return std::nullopt;
+    return *measure;
+}
+
+/// An amount as it was written: its figures, and a measure or a lone prefix that waits for one.
+struct Written {
+    QString number;
+    Measure measure;
+    QChar prefix;
+};
+
+Trouble wrong(const QString &what)
+{
+    return {{}, what, {}};
+}
+
+Expected<Written> writtenAsCode(const LetterCode &code)
+{
+    const QStringView unit = code.rest.trimmed();
+    const QChar letter = code.letter;
+    const bool namesSymbol = letter == u'R' || letter == u'V' || letter == u'F';
+    Written written{code.number, {}, namesSymbol ? QChar() : letter};
+    if (namesSymbol)
+        written.measure = *Measure::parse(QString(letter));
+    if (unit.isEmpty())
+        return written;
+    const auto named = Measure::parse(unit); // "4k7Ω": may repeat or complete what the letter says
+    const auto whole = namesSymbol || !named || named->exponent() != 0 ? std::nullopt : prefixed(letter, named->symbol());
+    if (!named || (namesSymbol ? !(*named == written.measure) : !whole || named->isNone()))
+        return wrong(quoted(unit) + QStringLiteral(" cannot stand after a marking code"));
+    return Written{code.number, namesSymbol ? written.measure : *whole, {}};
+}
+
+Expected<Written> writtenAsNumber(QStringView text, const Measure &expected)
+{
+    const qsizetype length = numberLength(text);
+    if (length == 0)
+        return wrong(QStringLiteral("it does not begin with a figure"));
+    const QString number = text.left(length).toString();
+    const QStringView tail = text.mid(length);
+    const QStringView unit = tail.trimmed();
+    if (unit.isEmpty())
+        return Written{number, expected, {}};
+    const bool spaced = tail.front().isSpace();
+    if (isDigit(unit.front()) || unit.front() == u'.' || unit.front() == u',')
+        return wrong(spaced ? QStringLiteral("a second number stands after %1").arg(quoted(number))
+                            : QStringLiteral("a number has one decimal sign and nothing to part the thousands"));
+    // "47K" and "5m" in one are prefixes of what was expected; "300 K" and "5 m" are kelvins and metres, as is "5m" where
+    // nothing was expected
+    if (!spaced && unit != expected.symbol() && (unit == u"K" || (unit == u"m" && !expected.isNone())))
+        return Written{number, {}, unit.front()};
+    qsizetype end = 0;
+    while (end < unit.size() && !unit[end].isSpace())
+        ++end;
+    const auto measure = Measure::parse(unit.left(end));
+    if (!measure)
+        return wrong(measure.trouble().sentence().chopped(1));
+    if (end < unit.size())
+        return wrong(quoted(unit.mid(end)) + QStringLiteral(" after the unit does not belong to it"));
+    if (measure->isNone())
+        return Written{number, {}, unit.front()};
+    return Written{number, *measure, {}};
 }
 
 } // namespace
 
 Expected<Quantity> Quantity::parse(QStringView text, const Measure &expected)
 {
-    const auto refuse = [&](const QString &wrong) { return Trouble{quoted(text) + QStringLiteral(" is no value"), wrong, {}}; };
+    const auto refuse = [&](const QString &why) { return Trouble{quoted(text) + QStringLiteral(" is no value"), why, {}}; };
     QStringView rest = text.trimmed();
     if (rest.isEmpty())
         return Trouble{QStringLiteral("No value was given"), {}, {}};
@@ -112,75 +175,23 @@ Expected<Quantity> Quantity::parse(QStringView text, const Measure &expected)
     }
 
     const Sense sense = takeSense(rest);
-    QString number;
-    Measure measure;
-    QStringView unit;
-    bool bare = false; // the unit is a lone letter that may be a prefix of what is expected
-    if (const auto code = letterCode(rest)) {
-        number = code->number;
-        unit = code->rest.trimmed();
-        const auto letter = Measure::parse(code->letter == u"m" ? QStringView(u"k") : QStringView(code->letter));
-        if (!letter)
-            return refuse(letter.trouble().wrong);
-        if (letter->isNone() || code->letter == u"K") { // a prefix; R, V and F name their symbol themselves
-            const int exponent = code->letter == u"m" ? -3 : code->letter == u"K" ? 3 : letter->exponent();
-            measure.m_exponent = exponent;
-            bare = true;
-            if (!unit.isEmpty()) { // "4k7Ω"
-                const auto named = Measure::parse(unit);
-                if (!named || named->exponent() != 0 || !takesPrefix(*named))
-                    return refuse(quoted(unit) + QStringLiteral(" cannot stand after a marking code"));
-                measure.m_symbol = named->symbol();
-                bare = false;
-            }
-        } else {
-            measure = *letter;
-            if (!unit.isEmpty()) {
-                const auto named = Measure::parse(unit);
-                if (!named || !(*named == measure))
-                    return refuse(quoted(unit) + QStringLiteral(" cannot stand after a marking code"));
-            }
-        }
-    } else {
-        const qsizetype length = numberLength(rest);
-        if (length == 0)
-            return refuse(QStringLiteral("it does not begin with a figure"));
-        number = rest.left(length).toString();
-        const QStringView tail = rest.mid(length);
-        const bool spaced = !tail.isEmpty() && tail.front().isSpace();
-        unit = tail.trimmed();
-        if (unit.isEmpty()) {
-            measure = expected;
-        } else if (!spaced && (unit == u"K" || unit == u"m") && unit != expected.symbol() && !(unit == u"m" && expected.isNone())) {
-            // "47K" and "5m" written in one are prefixes; "300 K" and "5 m" are kelvins and metres
-            measure.m_exponent = unit == u"K" ? 3 : -3;
-            bare = true;
-        } else {
-            if (isDigit(unit.front()) || unit.front() == u'.' || unit.front() == u',')
-                return refuse(spaced ? QStringLiteral("a second number stands after %1").arg(quoted(number))
-                                     : QStringLiteral("a number has one decimal sign and nothing to part the thousands"));
-            qsizetype end = 0;
-            while (end < unit.size() && !unit[end].isSpace())
-                ++end;
-            const auto read = Measure::parse(unit.left(end));
-            if (!read)
-                return refuse(read.trouble().sentence().chopped(1));
-            if (end < unit.size())
-                return refuse(quoted(unit.mid(end)) + QStringLiteral(" after the unit does not belong to it"));
-            measure = *read;
-            bare = measure.isNone();
-        }
-    }
-    if (bare && takesPrefix(expected))
-        measure.m_symbol = expected.symbol();
-
-    const auto read = parseNumber(number);
-    if (!read)
-        return refuse(read.trouble().wrong);
-    double value = *read;
-    if (measure.isNone() && measure.m_exponent == -3) { // "5 m" would read back as metres: thousandths of no unit are a plain number
-        value = shiftDecimal(value, measure.m_exponent);
-        measure.m_exponent = 0;
+    const auto code = letterCode(rest);
+    const auto written = code ? writtenAsCode(*code) : writtenAsNumber(rest, expected);
+    if (!written)
+        return refuse(written.trouble().wrong);
+    const auto number = parseNumber(written->number);
+    if (!number)
+        return refuse(number.trouble().wrong);
+    double value = *number;
+    Measure measure = written->measure;
+    if (!written->prefix.isNull()) {
+        const auto whole = expected.isNone() ? std::nullopt : prefixed(written->prefix, expected.symbol());
+        if (whole)
+            measure = *whole;
+        else if (written->prefix == u'm') // "5 m" would read back as metres: thousandths of no unit are a plain number
+            value = shiftDecimal(value, -3);
+        else
+            measure = *prefixed(written->prefix, QString());
     }
     if (std::abs(value) > largest || (value != 0.0 && std::abs(value) < 1 / largest))
         return refuse(QStringLiteral("nothing that size can be measured"));
