@@ -191,7 +191,8 @@ void TestValuesIds::troubleMakesOneSentence_data()
     QTest::addColumn<QString>("todo");
     QTest::addColumn<QString>("sentence");
     const auto row = [](const char *did, const char *wrong, const char *todo, const char *sentence) {
-        QTest::newRow(sentence) << QString::fromLatin1(did) << QString::fromLatin1(wrong) << QString::fromLatin1(todo) << QString::fromLatin1(sentence);
+        QTest::newRow(sentence) << QString::fromLatin1(did) << QString::fromLatin1(wrong) << QString::fromLatin1(todo)
+                                << QString::fromLatin1(sentence);
     };
     row("Cannot open deck", "the file is empty", "choose another", "Cannot open deck: the file is empty; choose another.");
     row("Cannot open deck", "", "choose another", "Cannot open deck; choose another.");

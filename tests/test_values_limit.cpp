@@ -46,9 +46,10 @@ void TestValuesLimit::limitsAreRead_data()
     QTest::addColumn<QString>("unit");
     QTest::addColumn<QString>("jotted");
     QTest::addColumn<QString>("shown");
-    const auto row = [](const char *text, const char *expected, Maybe low, Maybe high, Maybe nominal, const char *unit, const char *jotted, const char *shown) {
-        QTest::newRow(text) << QString::fromUtf8(text) << QString::fromUtf8(expected) << low << high << nominal << QString::fromUtf8(unit)
-                            << QString::fromUtf8(jotted) << QString::fromUtf8(shown);
+    const auto row = [](const char *text, const char *expected, Maybe low, Maybe high, Maybe nominal, const char *unit,
+                        const char *jotted, const char *shown) {
+        QTest::newRow(text) << QString::fromUtf8(text) << QString::fromUtf8(expected) << low << high << nominal
+                            << QString::fromUtf8(unit) << QString::fromUtf8(jotted) << QString::fromUtf8(shown);
     };
     // The forms of the jot line (product.md); the ends are sums in the head.
     row("12 V 5%", "", 11.4, 12.6, 12.0, "V", "12 V 5%", "12 V ± 5 %");
@@ -137,11 +138,15 @@ void TestValuesLimit::theEndItselfIsWithin_data()
     QTest::newRow("3.3 V") << QStringLiteral("3.3 V 5%") << QStringLiteral("3.135 V") << QStringLiteral("3.465 V");
     QTest::newRow("tenths") << QStringLiteral("0.3 V 0.1 V") << QStringLiteral("0.2 V") << QStringLiteral("0.4 V");
     QTest::newRow("seven thousandths") << QStringLiteral("1.1 V 7%") << QStringLiteral("1.023 V") << QStringLiteral("1.177 V");
-    QTest::newRow("47 nF ± 5 %, checks 02 row E34") << QStringLiteral("47 nF 5%") << QStringLiteral("44.65 nF") << QStringLiteral("49.35 nF");
-    QTest::newRow("1 uF ± 10 %, checks 02 row E34") << QStringLiteral("1 uF 10%") << QStringLiteral("0.9 µF") << QStringLiteral("1.1 µF");
+    QTest::newRow("47 nF ± 5 %, checks 02 row E34")
+        << QStringLiteral("47 nF 5%") << QStringLiteral("44.65 nF") << QStringLiteral("49.35 nF");
+    QTest::newRow("1 uF ± 10 %, checks 02 row E34")
+        << QStringLiteral("1 uF 10%") << QStringLiteral("0.9 µF") << QStringLiteral("1.1 µF");
     QTest::newRow("mixed prefixes") << QStringLiteral("1.2 V 1 mV") << QStringLiteral("1.199 V") << QStringLiteral("1.201 V");
-    QTest::newRow("typed in another prefix") << QStringLiteral("5 V 5%") << QStringLiteral("4750 mV") << QStringLiteral("5250 mV");
-    QTest::newRow("nearly nothing left") << QStringLiteral("12 V 11.999 V") << QStringLiteral("1 mV") << QStringLiteral("23.999 V");
+    QTest::newRow("typed in another prefix")
+        << QStringLiteral("5 V 5%") << QStringLiteral("4750 mV") << QStringLiteral("5250 mV");
+    QTest::newRow("nearly nothing left") << QStringLiteral("12 V 11.999 V") << QStringLiteral("1 mV")
+                                         << QStringLiteral("23.999 V");
 }
 
 void TestValuesLimit::theEndItselfIsWithin()
@@ -265,13 +270,16 @@ void TestValuesLimit::noneWantsNothing()
 
 void TestValuesLimit::randomTextNeverBecomesRubbish()
 {
-    const QStringList pieces{QStringLiteral("12"), QStringLiteral("0"), QStringLiteral("4.7"), QStringLiteral("0,5"), QStringLiteral("-3"), QStringLiteral("1e9"),
-                             QStringLiteral("4k7"), QStringLiteral("9"), QStringLiteral("5"), QStringLiteral("35"), QStringLiteral("65"),
-                             QStringLiteral("V"), QStringLiteral("mV"), QStringLiteral("%"), QStringLiteral("dB"), QStringLiteral("ppm"), QStringLiteral("dBu"),
-                             QStringLiteral("MΩ"), QStringLiteral("k"), QStringLiteral("m"), QStringLiteral("W"), QStringLiteral(".."), QStringLiteral(" to "),
-                             QStringLiteral("±"), QStringLiteral("+-"), QStringLiteral("<="), QStringLiteral(">"), QStringLiteral("-"), QStringLiteral("up to "),
-                             QStringLiteral("about "), QStringLiteral("OL"), QStringLiteral("x"), QStringLiteral("."), QStringLiteral("\n"), QStringLiteral("…")};
-    const QList<Measure> wanted{Measure(), measure(QStringLiteral("mV")), measure(QStringLiteral("kΩ")), measure(QStringLiteral("%")), measure(QStringLiteral("dB"))};
+    const QStringList pieces{
+        QStringLiteral("12"),  QStringLiteral("0"),   QStringLiteral("4.7"),  QStringLiteral("0,5"),    QStringLiteral("-3"),
+        QStringLiteral("1e9"), QStringLiteral("4k7"), QStringLiteral("9"),    QStringLiteral("5"),      QStringLiteral("35"),
+        QStringLiteral("65"),  QStringLiteral("V"),   QStringLiteral("mV"),   QStringLiteral("%"),      QStringLiteral("dB"),
+        QStringLiteral("ppm"), QStringLiteral("dBu"), QStringLiteral("MΩ"),   QStringLiteral("k"),      QStringLiteral("m"),
+        QStringLiteral("W"),   QStringLiteral(".."),  QStringLiteral(" to "), QStringLiteral("±"),      QStringLiteral("+-"),
+        QStringLiteral("<="),  QStringLiteral(">"),   QStringLiteral("-"),    QStringLiteral("up to "), QStringLiteral("about "),
+        QStringLiteral("OL"),  QStringLiteral("x"),   QStringLiteral("."),    QStringLiteral("\n"),     QStringLiteral("…")};
+    const QList<Measure> wanted{Measure(), measure(QStringLiteral("mV")), measure(QStringLiteral("kΩ")),
+                                measure(QStringLiteral("%")), measure(QStringLiteral("dB"))};
     QRandomGenerator random(115);
     int taken = 0;
     for (int i = 0; i < 20'000; ++i) {

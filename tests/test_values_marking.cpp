@@ -145,8 +145,8 @@ void TestValuesMarking::smallCapacitorsHavePicofarads()
     QCOMPARE(*decodeMarking(u"5p0D")->tolerancePercent, 10.0);
     QCOMPARE(*decodeMarking(u"509C")->tolerancePercent, 5.0);
     QCOMPARE(*decodeMarking(u"9p9D")->tolerancePercent, 5.0505050505051);
-    QCOMPARE(*decodeMarking(u"10pD")->tolerancePercent, 0.5); // not under 10 pF
-    QCOMPARE(*decodeMarking(u"5p0J")->tolerancePercent, 5.0); // J is always per cent
+    QCOMPARE(*decodeMarking(u"10pD")->tolerancePercent, 0.5);  // not under 10 pF
+    QCOMPARE(*decodeMarking(u"5p0J")->tolerancePercent, 5.0);  // J is always per cent
     QCOMPARE(*decodeMarking(u"5R0C")->tolerancePercent, 0.25); // and so is everything on a resistor
 }
 
@@ -232,8 +232,8 @@ void TestValuesMarking::randomTextNeverBecomesRubbish()
         QVERIFY2(Quantity::parse(value.text()).value() == value, qPrintable(code));
         // the jot line reads the same code as the same value, where the code is one that it takes
         const auto jotted = Quantity::parse(code, value.measure());
-        if (jotted && !marking->tolerancePercent && code.contains(QRegularExpression(QStringLiteral("[RKMGFpnuµmkr]")))
-            && !code.contains(QLatin1Char('r')))
+        if (jotted && !marking->tolerancePercent && code.contains(QRegularExpression(QStringLiteral("[RKMGFpnuµmkr]"))) &&
+            !code.contains(QLatin1Char('r')))
             QVERIFY2(jotted->base() == value.base(), qPrintable(code + QLatin1Char(' ') + jotted->text()));
     }
     QVERIFY2(taken > 500, qPrintable(QString::number(taken))); // else the strings never reached the decoder's depth

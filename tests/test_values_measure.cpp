@@ -136,10 +136,11 @@ void TestValuesMeasure::prefixesAreThoseOfTheStandard()
 {
     QFETCH(const QString, prefix);
     QFETCH(const double, factor);
-    for (const QString &symbol : {QStringLiteral("V"), QStringLiteral("A"), QStringLiteral("W"), QStringLiteral("Ω"), QStringLiteral("F"),
-                                  QStringLiteral("H"), QStringLiteral("Hz"), QStringLiteral("s"), QStringLiteral("m"), QStringLiteral("g"),
-                                  QStringLiteral("N"), QStringLiteral("Pa"), QStringLiteral("VA"), QStringLiteral("K"), QStringLiteral("bar"),
-                                  QStringLiteral("var"), QStringLiteral("lx")}) {
+    for (const QString &symbol :
+         {QStringLiteral("V"), QStringLiteral("A"), QStringLiteral("W"), QStringLiteral("Ω"), QStringLiteral("F"),
+          QStringLiteral("H"), QStringLiteral("Hz"), QStringLiteral("s"), QStringLiteral("m"), QStringLiteral("g"),
+          QStringLiteral("N"), QStringLiteral("Pa"), QStringLiteral("VA"), QStringLiteral("K"), QStringLiteral("bar"),
+          QStringLiteral("var"), QStringLiteral("lx")}) {
         const Measure read = measure(prefix + symbol);
         QCOMPARE(read.symbol(), symbol);
         QCOMPARE(read.factor(), factor);
@@ -216,8 +217,8 @@ void TestValuesMeasure::numbersAreRead()
 void TestValuesMeasure::numbersThatAreNoneAreRefused_data()
 {
     QTest::addColumn<QString>("text");
-    for (const char *text : {"", "x", "-", ".", "1.2.3", "1,234.5", "1 234", "12 V", "0x10", "nan", "NAN", "inf", "-inf", "Infinity", "∞", "1e", "1e999",
-                             "1e-999", "4k7", "١٢", "1_000", "--1", "e5"})
+    for (const char *text : {"",     "x",        "-", ".",  "1.2.3", "1,234.5", "1 234", "12 V", "0x10",  "nan", "NAN", "inf",
+                             "-inf", "Infinity", "∞", "1e", "1e999", "1e-999",  "4k7",   "١٢",   "1_000", "--1", "e5"})
         QTest::newRow(*text ? text : "nothing") << QString::fromUtf8(text);
 }
 

@@ -42,9 +42,11 @@ void TestValuesMoney::currenciesHaveTheDecimalsOfTheStandard_data()
     QTest::addColumn<QString>("code");
     QTest::addColumn<int>("decimals");
     // ISO 4217, list one, column "Mnr unt"
-    for (const char *code : {"GBP", "EUR", "USD", "CHF", "SEK", "NOK", "DKK", "PLN", "CZK", "HUF", "AUD", "CAD", "NZD", "ZAR", "INR", "TRY", "BRL"})
+    for (const char *code :
+         {"GBP", "EUR", "USD", "CHF", "SEK", "NOK", "DKK", "PLN", "CZK", "HUF", "AUD", "CAD", "NZD", "ZAR", "INR", "TRY", "BRL"})
         QTest::newRow(code) << QString::fromLatin1(code) << 2;
-    for (const char *code : {"JPY", "KRW", "ISK", "CLP", "VND", "XAF", "XOF", "XPF", "PYG", "UGX", "VUV", "BIF", "DJF", "GNF", "KMF", "RWF", "UYI"})
+    for (const char *code :
+         {"JPY", "KRW", "ISK", "CLP", "VND", "XAF", "XOF", "XPF", "PYG", "UGX", "VUV", "BIF", "DJF", "GNF", "KMF", "RWF", "UYI"})
         QTest::newRow(code) << QString::fromLatin1(code) << 0;
     for (const char *code : {"KWD", "BHD", "OMR", "JOD", "TND", "LYD", "IQD"})
         QTest::newRow(code) << QString::fromLatin1(code) << 3;
@@ -64,8 +66,9 @@ void TestValuesMoney::currenciesHaveTheDecimalsOfTheStandard()
 
 void TestValuesMoney::strangeCurrenciesAreRefused()
 {
-    for (const QString &text : {QStringLiteral("ZZZ"), QStringLiteral("XXX"), QStringLiteral("quid"), QStringLiteral("G P"), QStringLiteral("#"),
-                                QStringLiteral("GB"), QStringLiteral("P G"), QStringLiteral("ЕUR")}) { // the last begins with a Cyrillic letter
+    for (const QString &text :
+         {QStringLiteral("ZZZ"), QStringLiteral("XXX"), QStringLiteral("quid"), QStringLiteral("G P"), QStringLiteral("#"),
+          QStringLiteral("GB"), QStringLiteral("P G"), QStringLiteral("ЕUR")}) { // the last begins with a Cyrillic letter
         const auto read = Currency::parse(text);
         QVERIFY2(!read.ok(), qPrintable(text));
         QVERIFY2(refusal(read).contains(text), qPrintable(refusal(read)));
@@ -140,7 +143,8 @@ void TestValuesMoney::rubbishIsRefusedByName_data()
     QTest::addColumn<QString>("fallback");
     QTest::addColumn<QString>("says");
     const auto row = [](const char *text, const char *fallback, const char *says) {
-        QTest::newRow(*text ? text : "nothing") << QString::fromUtf8(text) << QString::fromLatin1(fallback) << QString::fromUtf8(says);
+        QTest::newRow(*text ? text : "nothing")
+            << QString::fromUtf8(text) << QString::fromLatin1(fallback) << QString::fromUtf8(says);
     };
     row("", "GBP", "No sum");
     row("abc", "GBP", "no figures");

@@ -186,7 +186,8 @@ void TestValuesQuantity::changesPrefixWithoutDust()
     QVERIFY(volts->value() == 0.096); // 96 * 0.001 is 0.096000000000000002 only by luck; 4.7 below is not lucky
     QVERIFY(Quantity(4.7, measure(QStringLiteral("µF"))).in(measure(QStringLiteral("nF")))->value() == 4700.0);
     QVERIFY(Quantity(4.35, measure(QStringLiteral("mA"))).base() == 0.00435);
-    QCOMPARE(Quantity(5, measure(QStringLiteral("V")), Sense::Below).in(measure(QStringLiteral("mV")))->text(), QStringLiteral("< 5000 mV"));
+    QCOMPARE(Quantity(5, measure(QStringLiteral("V")), Sense::Below).in(measure(QStringLiteral("mV")))->text(),
+             QStringLiteral("< 5000 mV"));
     const auto refused = reading.in(measure(QStringLiteral("Hz")));
     QVERIFY(!refused.ok());
     QVERIFY2(refusal(refused).contains(QStringLiteral("\"mV\" and \"Hz\"")), qPrintable(refusal(refused)));
@@ -194,9 +195,14 @@ void TestValuesQuantity::changesPrefixWithoutDust()
 
 void TestValuesQuantity::randomTextNeverBecomesRubbish()
 {
-    const QString alphabet = QStringLiteral("0123456789012345678900..,-+e \u2212RkKMmunpµ\u03bcΩ\u2126VAFHzs%~<>=OLabout·*/xd°C²\t\n\"'&<\u0663\u0000");
-    const QList<Measure> wanted{Measure(), measure(QStringLiteral("mV")), measure(QStringLiteral("Ω")), measure(QStringLiteral("m")),
-                                measure(QStringLiteral("%")), measure(QStringLiteral("K"))};
+    const QString alphabet = QStringLiteral(
+        "0123456789012345678900..,-+e \u2212RkKMmunpµ\u03bcΩ\u2126VAFHzs%~<>=OLabout·*/xd°C²\t\n\"'&<\u0663\u0000");
+    const QList<Measure> wanted{Measure(),
+                                measure(QStringLiteral("mV")),
+                                measure(QStringLiteral("Ω")),
+                                measure(QStringLiteral("m")),
+                                measure(QStringLiteral("%")),
+                                measure(QStringLiteral("K"))};
     QRandomGenerator random(60'062);
     int taken = 0;
     for (int i = 0; i < 20'000; ++i) {
@@ -221,7 +227,8 @@ void TestValuesQuantity::randomTextNeverBecomesRubbish()
             ++taken;
             QVERIFY2(std::isfinite(read->value()) && std::isfinite(read->base()), qPrintable(text));
             // every value has a figure in what was typed: none comes from nowhere
-            QVERIFY2(read->sense() == Sense::OverRange || text.contains(QRegularExpression(QStringLiteral("[0-9]"))), qPrintable(text));
+            QVERIFY2(read->sense() == Sense::OverRange || text.contains(QRegularExpression(QStringLiteral("[0-9]"))),
+                     qPrintable(text));
             const auto again = Quantity::parse(read->text());
             QVERIFY2(again.ok() && *again == *read, qPrintable(text + QStringLiteral(" -> ") + read->text()));
         }

@@ -85,10 +85,18 @@ void TestValuesSharing::sharesTheLotOfTheTrade_data()
     QTest::addColumn<QStringList>("shares");
     // The example lot of 120 in ../shared/trade/trade.md 4.5. By residual value plain rounding gives 75.63, 30.25, 10.08 and
     // 4.03, a penny short; by largest remainder it goes to the third, whose 10.08403 lost the most (0.00403).
-    QTest::newRow("by value") << QList<double>{150, 60, 25, 5} << QStringList{QStringLiteral("75.00"), QStringLiteral("30.00"), QStringLiteral("12.50"), QStringLiteral("2.50")};
-    QTest::newRow("equal") << QList<double>{1, 1, 1, 1} << QStringList{QStringLiteral("30.00"), QStringLiteral("30.00"), QStringLiteral("30.00"), QStringLiteral("30.00")};
-    QTest::newRow("by weight") << QList<double>{9, 6, 4, 3} << QStringList{QStringLiteral("49.09"), QStringLiteral("32.73"), QStringLiteral("21.82"), QStringLiteral("16.36")};
-    QTest::newRow("by residual") << QList<double>{150, 60, 20, 8} << QStringList{QStringLiteral("75.63"), QStringLiteral("30.25"), QStringLiteral("10.09"), QStringLiteral("4.03")};
+    QTest::newRow("by value") << QList<double>{150, 60, 25, 5}
+                              << QStringList{QStringLiteral("75.00"), QStringLiteral("30.00"), QStringLiteral("12.50"),
+                                             QStringLiteral("2.50")};
+    QTest::newRow("equal") << QList<double>{1, 1, 1, 1}
+                           << QStringList{QStringLiteral("30.00"), QStringLiteral("30.00"), QStringLiteral("30.00"),
+                                          QStringLiteral("30.00")};
+    QTest::newRow("by weight") << QList<double>{9, 6, 4, 3}
+                               << QStringList{QStringLiteral("49.09"), QStringLiteral("32.73"), QStringLiteral("21.82"),
+                                              QStringLiteral("16.36")};
+    QTest::newRow("by residual") << QList<double>{150, 60, 20, 8}
+                                 << QStringList{QStringLiteral("75.63"), QStringLiteral("30.25"), QStringLiteral("10.09"),
+                                                QStringLiteral("4.03")};
 }
 
 void TestValuesSharing::sharesTheLotOfTheTrade()
@@ -103,8 +111,10 @@ void TestValuesSharing::sharesTheLotOfTheTrade()
 void TestValuesSharing::sharesExactly()
 {
     // A tie goes to the earlier; a weight of 0 gets nothing; money back is shared as money paid.
-    QCOMPARE(decimals(*pounds(100).shared({1, 1, 1})), (QStringList{QStringLiteral("0.34"), QStringLiteral("0.33"), QStringLiteral("0.33")}));
-    QCOMPARE(decimals(*pounds(-100).shared({1, 1, 1})), (QStringList{QStringLiteral("-0.34"), QStringLiteral("-0.33"), QStringLiteral("-0.33")}));
+    QCOMPARE(decimals(*pounds(100).shared({1, 1, 1})),
+             (QStringList{QStringLiteral("0.34"), QStringLiteral("0.33"), QStringLiteral("0.33")}));
+    QCOMPARE(decimals(*pounds(-100).shared({1, 1, 1})),
+             (QStringList{QStringLiteral("-0.34"), QStringLiteral("-0.33"), QStringLiteral("-0.33")}));
     QCOMPARE(decimals(*pounds(5).shared({0, 3})), (QStringList{QStringLiteral("0.00"), QStringLiteral("0.05")}));
     // 0.1 : 0.2 : 0.3 is 1 : 2 : 3, however a double writes them
     QCOMPARE(decimals(*pounds(1001).shared({0.1, 0.2, 0.3})), decimals(*pounds(1001).shared({1, 2, 3})));

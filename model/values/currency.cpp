@@ -12,12 +12,15 @@ namespace {
 constexpr std::string_view withNone = "BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF";
 constexpr std::string_view withThree = "BHD IQD JOD KWD LYD OMR TND";
 constexpr std::string_view withFour = "CLF UYW";
-constexpr std::string_view withTwo =
-    "AED AFN ALL AMD ANG AOA ARS AUD AWG AZN BAM BBD BDT BGN BMD BND BOB BOV BRL BSD BTN BWP BYN BZD CAD CDF CHE CHF CHW CNY COP COU "
-    "CRC CUC CUP CVE CZK DKK DOP DZD EGP ERN ETB EUR FJD FKP GBP GEL GHS GIP GMD GTQ GYD HKD HNL HRK HTG HUF IDR ILS INR IRR JMD KES "
-    "KGS KHR KPW KYD KZT LAK LBP LKR LRD LSL MAD MDL MGA MKD MMK MNT MOP MRU MUR MVR MWK MXN MXV MYR MZN NAD NGN NIO NOK NPR NZD PAB "
-    "PEN PGK PHP PKR PLN QAR RON RSD RUB SAR SBD SCR SDG SEK SGD SHP SLE SLL SOS SRD SSP STN SVC SYP SZL THB TJS TMT TOP TRY TTD TWD "
-    "TZS UAH USD USN UYU UZS VED VES WST XCD XCG YER ZAR ZMW ZWG ZWL";
+constexpr std::string_view withTwo = "AED AFN ALL AMD ANG AOA ARS AUD AWG AZN BAM BBD BDT BGN BMD BND BOB BOV BRL BSD BTN BWP "
+                                     "BYN BZD CAD CDF CHE CHF CHW CNY COP COU "
+                                     "CRC CUC CUP CVE CZK DKK DOP DZD EGP ERN ETB EUR FJD FKP GBP GEL GHS GIP GMD GTQ GYD HKD "
+                                     "HNL HRK HTG HUF IDR ILS INR IRR JMD KES "
+                                     "KGS KHR KPW KYD KZT LAK LBP LKR LRD LSL MAD MDL MGA MKD MMK MNT MOP MRU MUR MVR MWK MXN "
+                                     "MXV MYR MZN NAD NGN NIO NOK NPR NZD PAB "
+                                     "PEN PGK PHP PKR PLN QAR RON RSD RUB SAR SBD SCR SDG SEK SGD SHP SLE SLL SOS SRD SSP STN "
+                                     "SVC SYP SZL THB TJS TMT TOP TRY TTD TWD "
+                                     "TZS UAH USD USN UYU UZS VED VES WST XCD XCG YER ZAR ZMW ZWG ZWL";
 
 struct Sign {
     char16_t sign;
@@ -51,7 +54,8 @@ Expected<Currency> Currency::parse(QStringView text)
 {
     const QStringView word = text.trimmed();
     const auto refuse = [&](const QString &wrong) {
-        return Trouble{quoted(text) + QStringLiteral(" is no currency"), wrong, QStringLiteral("write a three-letter code such as GBP")};
+        return Trouble{quoted(text) + QStringLiteral(" is no currency"), wrong,
+                       QStringLiteral("write a three-letter code such as GBP")};
     };
     if (word.isEmpty())
         return Trouble{QStringLiteral("No currency was given"), {}, QStringLiteral("write a three-letter code such as GBP")};

@@ -24,10 +24,10 @@ struct Letter {
 };
 // IEC 60062, tolerance letters. F G J K M Z and C in picofarads were seen in a readable source; the others are from memory.
 constexpr std::array letters{
-    Letter{u'E', 0.005, 0.005, 0}, Letter{u'L', 0.01, 0.01, 0}, Letter{u'P', 0.02, 0.02, 0}, Letter{u'W', 0.05, 0.05, 0},
+    Letter{u'E', 0.005, 0.005, 0}, Letter{u'L', 0.01, 0.01, 0},    Letter{u'P', 0.02, 0.02, 0}, Letter{u'W', 0.05, 0.05, 0},
     Letter{u'B', 0.1, 0.1, 0.1},   Letter{u'C', 0.25, 0.25, 0.25}, Letter{u'D', 0.5, 0.5, 0.5}, Letter{u'F', 1, 1, 1},
-    Letter{u'G', 2, 2, 2},         Letter{u'H', 3, 3, 0},       Letter{u'J', 5, 5, 0},       Letter{u'K', 10, 10, 0},
-    Letter{u'M', 20, 20, 0},       Letter{u'N', 30, 30, 0},     Letter{u'Q', 10, 30, 0},     Letter{u'T', 10, 50, 0},
+    Letter{u'G', 2, 2, 2},         Letter{u'H', 3, 3, 0},          Letter{u'J', 5, 5, 0},       Letter{u'K', 10, 10, 0},
+    Letter{u'M', 20, 20, 0},       Letter{u'N', 30, 30, 0},        Letter{u'Q', 10, 30, 0},     Letter{u'T', 10, 50, 0},
     Letter{u'S', 20, 50, 0},       Letter{u'Z', 20, 80, 0},
 };
 
@@ -43,7 +43,8 @@ void setTolerance(Marking &marking, const Letter &letter)
 {
     double below = letter.below;
     double above = letter.above;
-    if (const double picofarads = marking.value.base() * 1e12; marking.value.measure().symbol() == u"F" && letter.picofarads > 0 && picofarads < 10)
+    if (const double picofarads = marking.value.base() * 1e12;
+        marking.value.measure().symbol() == u"F" && letter.picofarads > 0 && picofarads < 10)
         below = above = withoutBinaryDust(100 * letter.picofarads / picofarads, 100);
     marking.tolerancePercent = std::max(below, above);
     if (below != above) {
@@ -103,7 +104,8 @@ Expected<Marking> decodeMarking(QStringView text)
 {
     const QStringView code = text.trimmed();
     const auto refuse = [&](const QString &wrong) {
-        return Trouble{quoted(text) + QStringLiteral(" is no marking"), wrong, QStringLiteral("write it as 4K7, 2R2J, 470n or 473J")};
+        return Trouble{quoted(text) + QStringLiteral(" is no marking"), wrong,
+                       QStringLiteral("write it as 4K7, 2R2J, 470n or 473J")};
     };
     if (code.isEmpty())
         return Trouble{QStringLiteral("No marking was given"), {}, QStringLiteral("write it as 4K7, 2R2J, 470n or 473J")};
@@ -121,7 +123,8 @@ Expected<Marking> decodeMarking(QStringView text)
     // tolerances: nobody marks hundreds of gigaohms, and hundreds of farads are printed in full.
     const bool ends = whole == 3 && code.size() <= 4;
     const QChar last = code.size() == 4 ? code[3] : QChar();
-    const bool capacitorCode = ends && (last.isNull() || (toleranceLetter(last) && !((last == u'K' || last == u'M') && code[2] == u'0')));
+    const bool capacitorCode =
+        ends && (last.isNull() || (toleranceLetter(last) && !((last == u'K' || last == u'M') && code[2] == u'0')));
     if (capacitorCode) {
         marking.value = fromThreeDigits(code.left(3));
     } else {
@@ -138,8 +141,8 @@ Expected<Marking> decodeMarking(QStringView text)
             return refuse(QStringLiteral("it has no figures"));
         if (whole + at - start > 5)
             return refuse(QStringLiteral("it has too many figures"));
-        const auto number = parseNumber(QString((whole ? code.left(whole).toString() : QStringLiteral("0")) + QLatin1Char('.')
-                                                + (at > start ? code.mid(start, at - start).toString() : QStringLiteral("0"))));
+        const auto number = parseNumber(QString((whole ? code.left(whole).toString() : QStringLiteral("0")) + QLatin1Char('.') +
+                                                (at > start ? code.mid(start, at - start).toString() : QStringLiteral("0"))));
         if (!number)
             return refuse(number.trouble().wrong);
         marking.value = Quantity(*number, *measure);

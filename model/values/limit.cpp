@@ -37,10 +37,12 @@ Ends ends(const Wanted &wanted)
     case Shape::Relative: {
         const double whole = wanted.second.measure().symbol() == u"%" ? 100 : 1'000'000;
         const double share = wanted.second.base();
-        return around(aim * (whole - share) / whole, aim * (whole + share) / whole, std::max(std::abs(aim), std::abs(aim) * share / whole));
+        return around(aim * (whole - share) / whole, aim * (whole + share) / whole,
+                      std::max(std::abs(aim), std::abs(aim) * share / whole));
     }
     case Shape::Absolute: {
-        const double tolerance = shiftDecimal(wanted.second.value(), wanted.second.measure().exponent() - wanted.first.measure().exponent());
+        const double tolerance =
+            shiftDecimal(wanted.second.value(), wanted.second.measure().exponent() - wanted.first.measure().exponent());
         return around(aim - tolerance, aim + tolerance, std::max(std::abs(aim), tolerance));
     }
     case Shape::Decibels: {
@@ -60,7 +62,8 @@ Expected<Limit> Limit::parse(QStringView text, const Measure &expected)
 {
     const QStringView word = text.trimmed();
     if (word.isEmpty())
-        return Trouble{QStringLiteral("No limit was given"), {}, QStringLiteral("write it as 12 V 5%, 35..65 gf.cm or <= 0.12 %")};
+        return Trouble{
+            QStringLiteral("No limit was given"), {}, QStringLiteral("write it as 12 V 5%, 35..65 gf.cm or <= 0.12 %")};
     const auto wanted = readWanted(word, expected);
     if (!wanted)
         return Trouble{quoted(text) + QStringLiteral(" is no limit"), wanted.trouble().wrong, wanted.trouble().todo};

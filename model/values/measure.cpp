@@ -14,13 +14,15 @@ struct Prefix {
     int exponent;
 };
 // SI prefixes (SI Brochure, 9th edition, table 7), those of the bench. K is not SI but is written for k everywhere.
-constexpr std::array prefixes{Prefix{u'p', -12}, Prefix{u'n', -9}, Prefix{u'µ', -6}, Prefix{u'u', -6}, Prefix{u'm', -3}, Prefix{u'k', 3},
-                              Prefix{u'K', 3},   Prefix{u'M', 6},  Prefix{u'G', 9},  Prefix{u'T', 12}, Prefix{u'd', -1}, Prefix{u'c', -2}};
+constexpr std::array prefixes{Prefix{u'p', -12}, Prefix{u'n', -9}, Prefix{u'µ', -6}, Prefix{u'u', -6},
+                              Prefix{u'm', -3},  Prefix{u'k', 3},  Prefix{u'K', 3},  Prefix{u'M', 6},
+                              Prefix{u'G', 9},   Prefix{u'T', 12}, Prefix{u'd', -1}, Prefix{u'c', -2}};
 
 // Symbols that take a prefix. Ah, Wh and J are cells and surges, N·m is torque; a voltage
 // read as rms, peak or peak to peak is said to be so, and none of them compares with the others.
-constexpr std::array<QStringView, 24> symbols{u"V",  u"A",  u"W",   u"Ω",   u"F",  u"H",  u"Hz", u"s", u"m",   u"g",    u"N",
-                                              u"Pa", u"VA", u"K",   u"bar", u"var", u"lx", u"Ah", u"Wh", u"J", u"N·m", u"Vrms", u"Vpp", u"Vp"};
+constexpr std::array<QStringView, 24> symbols{u"V",  u"A",  u"W",  u"Ω",  u"F",   u"H",    u"Hz",  u"s",
+                                              u"m",  u"g",  u"N",  u"Pa", u"VA",  u"K",    u"bar", u"var",
+                                              u"lx", u"Ah", u"Wh", u"J",  u"N·m", u"Vrms", u"Vpp", u"Vp"};
 
 // Other ways to write a symbol. Lower case only where it can mean nothing else.
 struct Alias {
@@ -28,18 +30,18 @@ struct Alias {
     QStringView symbol;
 };
 constexpr std::array aliases{
-    Alias{u"R", u"Ω"},       Alias{u"ohm", u"Ω"},     Alias{u"ohms", u"Ω"},    Alias{u"Ohm", u"Ω"},     Alias{u"Ohms", u"Ω"},
-    Alias{u"OHM", u"Ω"},     Alias{u"OHMS", u"Ω"},    Alias{u"v", u"V"},       Alias{u"volt", u"V"},    Alias{u"volts", u"V"},
-    Alias{u"a", u"A"},       Alias{u"amp", u"A"},     Alias{u"amps", u"A"},    Alias{u"w", u"W"},       Alias{u"watt", u"W"},
-    Alias{u"watts", u"W"},   Alias{u"hz", u"Hz"},     Alias{u"HZ", u"Hz"},     Alias{u"Nm", u"N·m"},    Alias{u"sec", u"s"},
-    Alias{u"va", u"VA"},     Alias{u"vrms", u"Vrms"}, Alias{u"VRMS", u"Vrms"}, Alias{u"lux", u"lx"},    Alias{u"ah", u"Ah"},
-    Alias{u"wh", u"Wh"},     Alias{u"vpp", u"Vpp"},   Alias{u"Vp-p", u"Vpp"},
+    Alias{u"R", u"Ω"},     Alias{u"ohm", u"Ω"},     Alias{u"ohms", u"Ω"},    Alias{u"Ohm", u"Ω"},  Alias{u"Ohms", u"Ω"},
+    Alias{u"OHM", u"Ω"},   Alias{u"OHMS", u"Ω"},    Alias{u"v", u"V"},       Alias{u"volt", u"V"}, Alias{u"volts", u"V"},
+    Alias{u"a", u"A"},     Alias{u"amp", u"A"},     Alias{u"amps", u"A"},    Alias{u"w", u"W"},    Alias{u"watt", u"W"},
+    Alias{u"watts", u"W"}, Alias{u"hz", u"Hz"},     Alias{u"HZ", u"Hz"},     Alias{u"Nm", u"N·m"}, Alias{u"sec", u"s"},
+    Alias{u"va", u"VA"},   Alias{u"vrms", u"Vrms"}, Alias{u"VRMS", u"Vrms"}, Alias{u"lux", u"lx"}, Alias{u"ah", u"Ah"},
+    Alias{u"wh", u"Wh"},   Alias{u"vpp", u"Vpp"},   Alias{u"Vp-p", u"Vpp"},
 };
 
 // Words that are kept whole but have one spelling here.
 constexpr std::array spellings{
-    Alias{u"gfcm", u"gf·cm"}, Alias{u"gf-cm", u"gf·cm"}, Alias{u"RPM", u"rpm"},    Alias{u"db", u"dB"},      Alias{u"DB", u"dB"},
-    Alias{u"dbu", u"dBu"},    Alias{u"dBU", u"dBu"},     Alias{u"degC", u"°C"},    Alias{u"percent", u"%"}, Alias{u"PPM", u"ppm"},
+    Alias{u"gfcm", u"gf·cm"}, Alias{u"gf-cm", u"gf·cm"}, Alias{u"RPM", u"rpm"}, Alias{u"db", u"dB"},     Alias{u"DB", u"dB"},
+    Alias{u"dbu", u"dBu"},    Alias{u"dBU", u"dBu"},     Alias{u"degC", u"°C"}, Alias{u"percent", u"%"}, Alias{u"PPM", u"ppm"},
     Alias{u"℃", u"°C"},       Alias{u"farads", u"F"},    Alias{u"farad", u"F"},
 };
 
@@ -93,7 +95,8 @@ bool mayStart(QChar c)
 
 bool mayFollow(QChar c)
 {
-    return mayStart(c) || isDigit(c) || c == u'·' || c == u'-' || c == u'_' || c == u'²' || c == u'³' || c == u'√' || c == u'\'' || c == u'^';
+    return mayStart(c) || isDigit(c) || c == u'·' || c == u'-' || c == u'_' || c == u'²' || c == u'³' || c == u'√' ||
+           c == u'\'' || c == u'^';
 }
 
 /// What stops a word from being a unit of its own, or an empty text.

@@ -60,8 +60,8 @@ Expected<Figures> partFigures(QStringView text, int decimals)
             groupMark = mark; // 1,234,567: one mark twice cannot be decimal; nor can any in a currency without decimals
         } else {
             decimalAt = last;
-            if (decimals == 2 && text.size() - last == 4 && last <= 3 && text.left(last) != u"0"
-                && std::all_of(text.begin(), text.end(), [mark](QChar c) { return isDigit(c) || c == mark; }))
+            if (decimals == 2 && text.size() - last == 4 && last <= 3 && text.left(last) != u"0" &&
+                std::all_of(text.begin(), text.end(), [mark](QChar c) { return isDigit(c) || c == mark; }))
                 return refuse(threeDecimalsAreAmbiguous(text, text.left(last), text.mid(last + 1)));
         }
     }
@@ -100,8 +100,8 @@ Expected<Figures> partFigures(QStringView text, int decimals)
 /// Currencies whose people write the bare dollar sign for their own money.
 bool isDollar(const Currency &currency)
 {
-    static constexpr std::array codes{"USD", "AUD", "CAD", "NZD", "HKD", "SGD", "TWD", "BBD", "BMD", "BND",
-                                      "BSD", "BZD", "FJD", "GYD", "JMD", "KYD", "LRD", "NAD", "SBD", "SRD", "TTD", "XCD"};
+    static constexpr std::array codes{"USD", "AUD", "CAD", "NZD", "HKD", "SGD", "TWD", "BBD", "BMD", "BND", "BSD",
+                                      "BZD", "FJD", "GYD", "JMD", "KYD", "LRD", "NAD", "SBD", "SRD", "TTD", "XCD"};
     return std::any_of(codes.begin(), codes.end(), [&](const char *code) { return currency.code() == QLatin1String(code); });
 }
 
@@ -128,7 +128,8 @@ Expected<Money> Money::parse(QStringView text, const Currency &fallback)
     const auto isFigure = [](QChar c) { return isDigit(c) || c == u'.' || c == u','; };
     takeSign();
     qsizetype start = 0;
-    while (start < rest.size() && !isFigure(rest[start]) && rest[start] != u'-' && rest[start] != u'+' && rest[start] != u'\u2212')
+    while (start < rest.size() && !isFigure(rest[start]) && rest[start] != u'-' && rest[start] != u'+' &&
+           rest[start] != u'\u2212')
         ++start;
     const QStringView before = rest.left(start).trimmed();
     rest = rest.mid(start);
@@ -164,9 +165,8 @@ Expected<Money> Money::parse(QStringView text, const Currency &fallback)
     while (fraction.size() > currency.decimals() && fraction.endsWith(QLatin1Char('0')))
         fraction.chop(1);
     if (fraction.size() > currency.decimals())
-        return refuse(currency.decimals() == 0
-                          ? QStringLiteral("%1 has no smaller part").arg(currency.code())
-                          : QStringLiteral("it has more than %1 decimals").arg(currency.decimals()));
+        return refuse(currency.decimals() == 0 ? QStringLiteral("%1 has no smaller part").arg(currency.code())
+                                               : QStringLiteral("it has more than %1 decimals").arg(currency.decimals()));
     QString digits = figures->whole + fraction.leftJustified(currency.decimals(), QLatin1Char('0'));
     while (digits.size() > 1 && digits.startsWith(QLatin1Char('0')))
         digits.remove(0, 1);
@@ -233,7 +233,8 @@ Expected<QList<Money>> Money::shared(const QList<double> &weights) const
     double largest = 0;
     for (const double weight : weights) {
         if (!std::isfinite(weight) || weight < 0)
-            return refuse(QStringLiteral("a weight of %1 is not possible").arg(std::isfinite(weight) ? numberText(weight) : QStringLiteral("that size")));
+            return refuse(QStringLiteral("a weight of %1 is not possible")
+                              .arg(std::isfinite(weight) ? numberText(weight) : QStringLiteral("that size")));
         largest = std::max(largest, weight);
     }
     if (largest <= 0)
@@ -263,7 +264,8 @@ Expected<QList<Money>> Money::shared(const QList<double> &weights) const
         given += static_cast<quint64>(share);
         remainders << Remainder{exact % sum, i};
     }
-    std::stable_sort(remainders.begin(), remainders.end(), [](const Remainder &a, const Remainder &b) { return a.left > b.left; });
+    std::stable_sort(remainders.begin(), remainders.end(),
+                     [](const Remainder &a, const Remainder &b) { return a.left > b.left; });
     for (qsizetype i = 0; given < total; ++i, ++given)
         ++shares[remainders[i].index];
 

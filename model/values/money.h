@@ -25,7 +25,8 @@ private:
     int m_decimals = 2;
 };
 
-/// How a sum that does not come out even is brought to whole minor units; always named at the call.
+/// How a sum that does not come out even is brought to whole minor units; always named at the call. By size,
+/// so that money back mirrors money paid: half up goes away from zero, down towards it.
 enum class Rounding { HalfUp, Down, Up };
 
 /// Whole minor units of one currency. Never a double.

@@ -58,14 +58,15 @@ Expected<double> parseNumber(QStringView text)
     const auto refuse = [&](const QString &wrong) { return Trouble{quoted(text) + QStringLiteral(" is no number"), wrong, {}}; };
     if (word.isEmpty())
         return Trouble{QStringLiteral("No number was given"), {}, {}};
-    if (word.compare(u"nan", Qt::CaseInsensitive) == 0 || word.compare(u"inf", Qt::CaseInsensitive) == 0
-        || word.compare(u"infinity", Qt::CaseInsensitive) == 0 || word == u"\u221e")
+    if (word.compare(u"nan", Qt::CaseInsensitive) == 0 || word.compare(u"inf", Qt::CaseInsensitive) == 0 ||
+        word.compare(u"infinity", Qt::CaseInsensitive) == 0 || word == u"\u221e")
         return refuse(QStringLiteral("only figures that can be counted with are taken"));
     const qsizetype length = numberLength(word);
     if (length == 0)
         return refuse(QString());
     if (length < word.size())
-        return refuse(QStringLiteral("%1 after %2 does not belong to it").arg(quoted(word.mid(length)), quoted(word.left(length))));
+        return refuse(
+            QStringLiteral("%1 after %2 does not belong to it").arg(quoted(word.mid(length)), quoted(word.left(length))));
     QString plain = word.toString();
     plain.replace(QLatin1Char(','), QLatin1Char('.')).replace(QChar(0x2212), QLatin1Char('-'));
     bool ok = false;

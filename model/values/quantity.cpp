@@ -17,9 +17,10 @@ struct Opening {
 };
 // The longer first: "<=" begins with "<". A word needs a space or a figure after it.
 constexpr std::array openings{
-    Opening{u"<=", Sense::Below},    Opening{u">=", Sense::Above},   Opening{u"<", Sense::Below},       Opening{u">", Sense::Above},
-    Opening{u"≤", Sense::Below},     Opening{u"≥", Sense::Above},    Opening{u"~", Sense::About},       Opening{u"≈", Sense::About},
-    Opening{u"about", Sense::About}, Opening{u"ca.", Sense::About},  Opening{u"circa", Sense::About},   Opening{u"roughly", Sense::About},
+    Opening{u"<=", Sense::Below},    Opening{u">=", Sense::Above},    Opening{u"<", Sense::Below},
+    Opening{u">", Sense::Above},     Opening{u"≤", Sense::Below},     Opening{u"≥", Sense::Above},
+    Opening{u"~", Sense::About},     Opening{u"≈", Sense::About},     Opening{u"about", Sense::About},
+    Opening{u"ca.", Sense::About},   Opening{u"circa", Sense::About}, Opening{u"roughly", Sense::About},
     Opening{u"below", Sense::Below}, Opening{u"under", Sense::Below}, Opening{u"above", Sense::Above},
 };
 
@@ -210,7 +211,8 @@ Expected<Quantity> Quantity::in(const Measure &other) const
             return measure.text().isEmpty() ? QStringLiteral("a bare number") : quoted(measure.text());
         };
         return Trouble{quoted(text()) + QStringLiteral(" cannot be given in another unit"),
-                       QStringLiteral("%1 and %2 measure different things").arg(name(m_measure), name(other)), {}};
+                       QStringLiteral("%1 and %2 measure different things").arg(name(m_measure), name(other)),
+                       {}};
     }
     return Quantity(shiftDecimal(m_value, m_measure.exponent() - other.exponent()), other, m_sense);
 }

@@ -7,7 +7,7 @@ namespace {
 constexpr int percentDecimals = 4; // a millionth is 0.0001 %
 constexpr qint64 perPercent = 10'000;
 constexpr qsizetype mostWhole = 6; // beyond a million per cent nobody means it
-}
+} // namespace
 
 Expected<Rate> Rate::parse(QStringView text)
 {
@@ -33,7 +33,8 @@ Expected<Rate> Rate::parse(QStringView text)
             decimals = 0;
         } else if (each >= u'0' && each <= u'9') {
             if (decimals < 0 ? ++whole > mostWhole : ++decimals > percentDecimals)
-                return refuse(decimals < 0 ? QStringLiteral("it is far too large") : QStringLiteral("it has more than four decimals"));
+                return refuse(decimals < 0 ? QStringLiteral("it is far too large")
+                                           : QStringLiteral("it has more than four decimals"));
             figures = figures * 10 + (each.unicode() - u'0');
         } else {
             return refuse(quoted(rest.mid(i)) + QStringLiteral(" does not belong in a number"));

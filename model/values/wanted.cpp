@@ -16,10 +16,11 @@ struct Opening {
     Shape shape;
 };
 constexpr std::array openings{
-    Opening{u"<=", Shape::AtMost},        Opening{u">=", Shape::AtLeast},   Opening{u"=<", Shape::AtMost},  Opening{u"=>", Shape::AtLeast},
-    Opening{u"<", Shape::AtMost},         Opening{u">", Shape::AtLeast},    Opening{u"≤", Shape::AtMost},   Opening{u"≥", Shape::AtLeast},
-    Opening{u"up to ", Shape::AtMost},    Opening{u"at most ", Shape::AtMost}, Opening{u"below ", Shape::AtMost},
-    Opening{u"under ", Shape::AtMost},    Opening{u"at least ", Shape::AtLeast}, Opening{u"above ", Shape::AtLeast},
+    Opening{u"<=", Shape::AtMost},         Opening{u">=", Shape::AtLeast},     Opening{u"=<", Shape::AtMost},
+    Opening{u"=>", Shape::AtLeast},        Opening{u"<", Shape::AtMost},       Opening{u">", Shape::AtLeast},
+    Opening{u"≤", Shape::AtMost},          Opening{u"≥", Shape::AtLeast},      Opening{u"up to ", Shape::AtMost},
+    Opening{u"at most ", Shape::AtMost},   Opening{u"below ", Shape::AtMost},  Opening{u"under ", Shape::AtMost},
+    Opening{u"at least ", Shape::AtLeast}, Opening{u"above ", Shape::AtLeast},
 };
 
 Trouble wrongLimit(const QString &wrong, const QString &todo = {})
@@ -71,9 +72,11 @@ Expected<Wanted> readBand(QStringView from, QStringView to, const Measure &expec
         wanted.second = Quantity(upper->value(), lower->measure());
     const auto same = wanted.first.in(wanted.second.measure());
     if (!same)
-        return wrongLimit(QStringLiteral("its ends are in %1 and %2").arg(shownMeasure(wanted.first.measure()), shownMeasure(wanted.second.measure())));
+        return wrongLimit(QStringLiteral("its ends are in %1 and %2")
+                              .arg(shownMeasure(wanted.first.measure()), shownMeasure(wanted.second.measure())));
     if (same->value() > wanted.second.value())
-        return wrongLimit(QStringLiteral("%1 is above %2").arg(wanted.first.text(), wanted.second.text()), QStringLiteral("put the lower end first"));
+        return wrongLimit(QStringLiteral("%1 is above %2").arg(wanted.first.text(), wanted.second.text()),
+                          QStringLiteral("put the lower end first"));
     wanted.first = *same;
     return wanted;
 }
@@ -82,7 +85,8 @@ Expected<Wanted> readTolerance(QStringView aimText, QStringView toleranceText, b
 {
     const QStringView word = toleranceText.trimmed();
     if (!word.isEmpty() && (word.front() == u'-' || word.front() == u'+' || word.front() == u'\u2212'))
-        return wrongLimit(QStringLiteral("a tolerance has no sign of its own"), QStringLiteral("write ± before it, or both ends as in 11..12 V"));
+        return wrongLimit(QStringLiteral("a tolerance has no sign of its own"),
+                          QStringLiteral("write ± before it, or both ends as in 11..12 V"));
     const bool bareTolerance = !namesUnit(word);
     auto aim = amount(aimText, expected);
     if (!aim)
@@ -104,7 +108,8 @@ Expected<Wanted> readTolerance(QStringView aimText, QStringView toleranceText, b
     if (aim->measure().comparableWith(unit) || (inDecibels && unit.symbol() == u"dB"))
         return wanted; // also "50 % 5 %", 45 to 55 %, and "4 dBu 1 dB", 3 to 5 dBu
     if (!isRelative(unit) && unit.symbol() != u"dB")
-        return wrongLimit(QStringLiteral("the tolerance is in %1 and the value in %2").arg(shownMeasure(unit), shownMeasure(aim->measure())));
+        return wrongLimit(
+            QStringLiteral("the tolerance is in %1 and the value in %2").arg(shownMeasure(unit), shownMeasure(aim->measure())));
     if (aim->value() == 0.0)
         return wrongLimit(QStringLiteral("%1 around zero is nothing").arg(tolerance->text()), QStringLiteral("give both ends"));
     if (inDecibels)
@@ -140,8 +145,8 @@ Expected<Wanted> readWanted(QStringView text, const Measure &expected)
         if (const qsizetype at = text.indexOf(mark); at >= 0)
             return readTolerance(text.left(at), text.mid(at + mark.size()), true, expected);
 
-    for (const QStringView mark : {QStringView(u"..."), QStringView(u".."), QStringView(u"\u2026"), QStringView(u" to "), QStringView(u"\u2013"),
-                                   QStringView(u" - ")})
+    for (const QStringView mark : {QStringView(u"..."), QStringView(u".."), QStringView(u"\u2026"), QStringView(u" to "),
+                                   QStringView(u"\u2013"), QStringView(u" - ")})
         if (const qsizetype at = text.indexOf(mark, 0, Qt::CaseInsensitive); at >= 0)
             return readBand(text.left(at), text.mid(at + mark.size()), expected);
     // "35-65 gf·cm": a hyphen between two figures; after a space it is the sign of a tolerance, which has none
@@ -181,7 +186,8 @@ QString jotted(const Wanted &wanted)
         return first + QLatin1Char(' ') + numberText(wanted.second.value()) + gap + unit;
     }
     case Shape::Absolute:
-        return wanted.second.measure().text().isEmpty() ? first + QStringLiteral(" ± ") + second : first + QLatin1Char(' ') + second;
+        return wanted.second.measure().text().isEmpty() ? first + QStringLiteral(" ± ") + second
+                                                        : first + QLatin1Char(' ') + second;
     }
     return {};
 }
