@@ -91,8 +91,8 @@ struct Include {
 
 inline QList<Include> includesIn(const QString &text)
 {
-    static const QRegularExpression line(
-        QStringLiteral("^[ \\t]*#[ \\t]*include[ \\t]*(?:\"([^\"]*)\"|<([^>]*)>|(\\S+))"), QRegularExpression::MultilineOption);
+    static const QRegularExpression line(QStringLiteral("^[ \\t]*#[ \\t]*include[ \\t]*(?:\"([^\"]*)\"|<([^>]*)>|(\\S+))"),
+                                         QRegularExpression::MultilineOption);
     QList<Include> found;
     for (auto it = line.globalMatch(text); it.hasNext();) {
         const auto match = it.next();
@@ -190,13 +190,16 @@ struct Word {
 inline const QList<Word> &forbidden()
 {
     static const QList<Word> words{
-        {QStringLiteral("current(?:DateTime|Date|Time|MSecs|Secs)[A-Za-z]*\\s*\\(|system_clock|\\btime\\s*\\(\\s*(?:nullptr|NULL|0)\\s*\\)"),
+        {QStringLiteral(
+             "current(?:DateTime|Date|Time|MSecs|Secs)[A-Za-z]*\\s*\\(|system_clock|\\btime\\s*\\(\\s*(?:nullptr|NULL|0)\\s*\\)"),
          QStringLiteral("asks the system for the time; take a Clock"), false, false},
-        {QStringLiteral("(?<!QCoreApplication::)\\binstance\\s*\\(\\s*\\)|\\bqApp\\b"), QStringLiteral("is a singleton; take it through the constructor"), false, false},
+        {QStringLiteral("(?<!QCoreApplication::)\\binstance\\s*\\(\\s*\\)|\\bqApp\\b"),
+         QStringLiteral("is a singleton; take it through the constructor"), false, false},
         {QStringLiteral("\\bextern\\b(?!\\s*\"C\")"), QStringLiteral("is data shared behind the back"), false, false},
-        {QStringLiteral("\\b(?:TO") + QStringLiteral("DO|FIX") + QStringLiteral("ME)\\b"),
-         QStringLiteral("is work left undone"), true, true},
-        {QStringLiteral("(?<![\\w.*~-])/(?:home|tmp|root|work)") + QStringLiteral("/\\w"), QStringLiteral("is a path of one computer"), true, true},
+        {QStringLiteral("\\b(?:TO") + QStringLiteral("DO|FIX") + QStringLiteral("ME)\\b"), QStringLiteral("is work left undone"),
+         true, true},
+        {QStringLiteral("(?<![\\w.*~-])/(?:home|tmp|root|work)") + QStringLiteral("/\\w"),
+         QStringLiteral("is a path of one computer"), true, true},
     };
     return words;
 }
@@ -207,7 +210,8 @@ inline QStringList wrongWords(const QString &path, const QString &text)
     const bool inTests = path.startsWith(QLatin1String("tests/"));
     const QString code = withoutComments(text);
     for (const Word &word : forbidden()) {
-        if ((inTests && !word.inTests) || (path == QLatin1String("model/values/clock.cpp") && word.pattern.startsWith(QLatin1String("current"))))
+        if ((inTests && !word.inTests) ||
+            (path == QLatin1String("model/values/clock.cpp") && word.pattern.startsWith(QLatin1String("current"))))
             continue;
         const auto match = QRegularExpression(word.pattern).match(word.inComments ? text : code);
         if (match.hasMatch())
@@ -224,7 +228,7 @@ inline QStringList wrongHeader(const QString &path, const QString &text)
     return {};
 }
 
-constexpr int tooLong = 400; // a file beyond this fails
+constexpr int tooLong = 400;    // a file beyond this fails
 constexpr int ratherLong = 300; // a file beyond this is mentioned
 
 inline qsizetype lines(const QString &text)
@@ -235,7 +239,8 @@ inline qsizetype lines(const QString &text)
 /// Names that stand at the top and should not, or should and do not. Dotfiles and what a build leaves are passed over.
 inline QStringList wrongTop(const QStringList &names)
 {
-    const QStringList wanted = QStringLiteral("CMakeLists.txt README.md DEVELOPERS.md LICENSE app model views resources tests demo-db").split(u' ');
+    const QStringList wanted =
+        QStringLiteral("CMakeLists.txt README.md DEVELOPERS.md LICENSE app model views resources tests demo-db").split(u' ');
     static const QRegularExpression left(QStringLiteral("^(\\..*|build.*|out|.*\\.user|compile_commands\\.json)$"));
     QStringList wrong;
     for (const QString &name : names)

@@ -45,7 +45,8 @@ public:
     };
 
     /// First directory with the orientation, one below it with the times, one with a place on the globe.
-    [[nodiscard]] QByteArray build(int orientation, const QByteArray &original, const QByteArray &offset = {}, const QByteArray &digitized = {}) const
+    [[nodiscard]] QByteArray build(int orientation, const QByteArray &original, const QByteArray &offset = {},
+                                   const QByteArray &digitized = {}) const
     {
         QByteArray bytes = m_little ? QByteArray("II*\0", 4) : QByteArray("MM\0*", 4);
         append(bytes, 8, 4);
@@ -183,6 +184,21 @@ inline QByteArray withJpegSize(QByteArray jpeg, quint16 width, quint16 height)
 inline QByteArray smallGif()
 {
     return QByteArray::fromHex("474946383961010001008000 00ffffff000000 2c00000000010001 0000 02024401003b");
+}
+
+/// A picture with a camera, a place, an editor and a comment in its metadata.
+inline QByteArray jpegWithEverything()
+{
+    const QByteArray tiff = TiffBuilder(true).build(1, "2026:11:25 20:15:09", "+00:00");
+    return withSegments(
+        encoded(quarters(64, 48), "jpeg"),
+        exifSegment(tiff) + segment(0xE1, QByteArray("http://ns.adobe.com/xap/1.0/\0<x:xmpmeta>GPSLatitude</x:xmpmeta>", 60)) +
+            segment(0xED, QByteArray("Photoshop 3.0\0", 14) + "8BIM by-line") + segment(0xFE, "a comment: 12 Example Street"));
+}
+
+inline QImage read(const QByteArray &bytes)
+{
+    return QImage::fromData(bytes, "jpeg");
 }
 
 } // namespace ts::samples

@@ -42,7 +42,8 @@ QStringList wrongIn(const QString &path, const QString &text)
 void TestHouse::initTestCase()
 {
     const QDir top(QStringLiteral(SOURCE_DIR));
-    static const QRegularExpression source(QStringLiteral("\\.(cpp|h|c|sql|sh|cmake|css|html|qss|json)$|/CMakeLists\\.txt$|/(start|run)$"));
+    static const QRegularExpression source(
+        QStringLiteral("\\.(cpp|h|c|sql|sh|cmake|css|html|qss|json)$|/CMakeLists\\.txt$|/(start|run)$"));
     for (const char *folder : {"model", "app", "views", "tests", "resources", "demo-db"})
         for (QDirIterator it(top.filePath(QLatin1String(folder)), QDir::Files, QDirIterator::Subdirectories); it.hasNext();) {
             const QString path = top.relativeFilePath(it.next());
@@ -86,7 +87,8 @@ void TestHouse::filesStayShort()
 
 void TestHouse::topHoldsWhatItShould()
 {
-    const QStringList wrong = wrongTop(QDir(QStringLiteral(SOURCE_DIR)).entryList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot));
+    const QStringList wrong =
+        wrongTop(QDir(QStringLiteral(SOURCE_DIR)).entryList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot));
     QVERIFY2(wrong.isEmpty(), qPrintable(wrong.join(u'\n')));
 }
 
@@ -141,10 +143,12 @@ void TestHouse::rulesCatch_data()
     row("path in a script", "tests/run", "cd /tm~p/x\n");
     row("unguarded header", "model/desk/a.h", "struct A {};\n");
 
-    row("store to its own room", "model/store/a.cpp", "#include \"model/store/store.h\"\n#include <QSqlQuery>\n#include <vector>\n", true);
+    row("store to its own room", "model/store/a.cpp",
+        "#include \"model/store/store.h\"\n#include <QSqlQuery>\n#include <vector>\n", true);
     row("desk to store", "model/desk/a.cpp", "#include \"model/store/store.h\"\n#include <QObject>\n#include \"a.moc\"\n", true);
     row("images in media", "model/media/a.cpp", "#include <QImageReader>\n#include <QtGui/QImage>\n", true);
-    row("charts in the views", "views/a.cpp", "#include <QChartView>\n#include <QtCharts/QLineSeries>\n#include <QWidget>\n", true);
+    row("charts in the views", "views/a.cpp", "#include <QChartView>\n#include <QtCharts/QLineSeries>\n#include <QWidget>\n",
+        true);
     row("app to all", "app/a.cpp", "#include \"model/store/store.h\"\n#include \"views/rack.h\"\n", true);
     row("the clock itself", "model/values/clock.cpp", "return QDateTime::currentDateTimeUtc();\n", true);
     row("words in a comment", "model/desk/a.cpp", "// no extern data, no instance()\n/* extern\n */ int a;\n", true);
@@ -170,19 +174,23 @@ void TestHouse::rulesOnManyFilesCatch()
                                   {QStringLiteral("model/values/c.h"), QString()}};
     QVERIFY(circles(files).isEmpty());
     files[QStringLiteral("model/values/c.h")] = includes("model/values/a.h");
-    QCOMPARE(circles(files), QStringList{QStringLiteral("model/values/a.h > model/values/b.h > model/values/c.h > model/values/a.h")});
+    QCOMPARE(circles(files),
+             QStringList{QStringLiteral("model/values/a.h > model/values/b.h > model/values/c.h > model/values/a.h")});
 
     QCOMPARE(lines(QStringLiteral("a\nb\n")), 2);
     QCOMPARE(lines(QStringLiteral("a\nb")), 2);
     QCOMPARE(lines(QString()), 0);
 
-    QStringList top = QStringLiteral("CMakeLists.txt README.md DEVELOPERS.md LICENSE app model views resources tests demo-db .ci build out").split(u' ');
+    QStringList top =
+        QStringLiteral("CMakeLists.txt README.md DEVELOPERS.md LICENSE app model views resources tests demo-db .ci build out")
+            .split(u' ');
     QVERIFY(wrongTop(top).isEmpty());
     QCOMPARE(wrongTop(top + QStringList{QStringLiteral("scripts")}).size(), 1);
     top.removeOne(QStringLiteral("README.md"));
     QCOMPARE(wrongTop(top).size(), 1);
 
-    QCOMPARE(unused({QStringLiteral("a.html"), QStringLiteral("b.json"), QStringLiteral("c.txt")}, QStringLiteral("golden(\"a.html\") golden(\"b\")")),
+    QCOMPARE(unused({QStringLiteral("a.html"), QStringLiteral("b.json"), QStringLiteral("c.txt")},
+                    QStringLiteral("golden(\"a.html\") golden(\"b\")")),
              QStringList{QStringLiteral("tests/golden/c.txt is used by no test")});
 }
 

@@ -70,8 +70,9 @@ void TestMediaExif::findsItInEveryContainer()
 void TestMediaExif::strangeTimesCountAsNone_data()
 {
     QTest::addColumn<QByteArray>("time");
-    for (const char *time : {"", "0000:00:00 00:00:00", "    :  :     :  :  ", "2026:13:01 00:00:00", "2026:02:30 00:00:00", "2026-02-03 04:05:06",
-                             "2026:02:03", "2026:02:03 25:00:00", "yesterday", "2026:02:03 04:05:06 and more of it behind the end of the field"})
+    for (const char *time :
+         {"", "0000:00:00 00:00:00", "    :  :     :  :  ", "2026:13:01 00:00:00", "2026:02:30 00:00:00", "2026-02-03 04:05:06",
+          "2026:02:03", "2026:02:03 25:00:00", "yesterday", "2026:02:03 04:05:06 and more of it behind the end of the field"})
         QTest::newRow(time) << QByteArray(time);
 }
 

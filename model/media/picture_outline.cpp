@@ -26,8 +26,9 @@ int byteAt(QByteArrayView bytes, qint64 at)
 /// CRC-32 of ISO/IEC 15948, annex D, a nibble at a time.
 quint32 checksum(QByteArrayView bytes)
 {
-    static constexpr quint32 table[16] = {0x00000000, 0x1DB71064, 0x3B6E20C8, 0x26D930AC, 0x76DC4190, 0x6B6B51F4, 0x4DB26158, 0x5005713C,
-                                          0xEDB88320, 0xF00F9344, 0xD6D6A3E8, 0xCB61B38C, 0x9B64C2B0, 0x86D3D2D4, 0xA00AE278, 0xBDBDF21C};
+    static constexpr quint32 table[16] = {0x00000000, 0x1DB71064, 0x3B6E20C8, 0x26D930AC, 0x76DC4190, 0x6B6B51F4,
+                                          0x4DB26158, 0x5005713C, 0xEDB88320, 0xF00F9344, 0xD6D6A3E8, 0xCB61B38C,
+                                          0x9B64C2B0, 0x86D3D2D4, 0xA00AE278, 0xBDBDF21C};
     quint32 value = 0xFFFFFFFF;
     for (const char byte : bytes) {
         value ^= static_cast<quint8>(byte);
@@ -78,7 +79,8 @@ PictureOutline outlineOfJpeg(QByteArrayView file)
             outline.size = sized(big(file, at + 5) & 0xFFFF, big(file, at + 5) >> 16);
         at += 2 + length;
         if (marker == 0xDA)
-            while (at < file.size() && (byteAt(file, at) != 0xFF || byteAt(file, at + 1) == 0x00 || (byteAt(file, at + 1) & 0xF8) == 0xD0))
+            while (at < file.size() &&
+                   (byteAt(file, at) != 0xFF || byteAt(file, at + 1) == 0x00 || (byteAt(file, at + 1) & 0xF8) == 0xD0))
                 ++at;
     }
     return outline;
@@ -194,12 +196,18 @@ PictureFormat formatOf(const QByteArray &file)
 PictureOutline outlineOf(const QByteArray &file, PictureFormat format)
 {
     switch (format) {
-    case PictureFormat::Jpeg: return outlineOfJpeg(file);
-    case PictureFormat::Png: return outlineOfPng(file);
-    case PictureFormat::WebP: return outlineOfWebP(file);
-    case PictureFormat::Gif: return outlineOfGif(file);
-    case PictureFormat::Bmp: return outlineOfBmp(file);
-    case PictureFormat::None: break;
+    case PictureFormat::Jpeg:
+        return outlineOfJpeg(file);
+    case PictureFormat::Png:
+        return outlineOfPng(file);
+    case PictureFormat::WebP:
+        return outlineOfWebP(file);
+    case PictureFormat::Gif:
+        return outlineOfGif(file);
+    case PictureFormat::Bmp:
+        return outlineOfBmp(file);
+    case PictureFormat::None:
+        break;
     }
     return {};
 }

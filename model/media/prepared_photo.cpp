@@ -38,12 +38,18 @@ Trouble damaged(const QString &name)
 QByteArray formatName(PictureFormat format)
 {
     switch (format) {
-    case PictureFormat::Jpeg: return QByteArrayLiteral("jpeg");
-    case PictureFormat::Png: return QByteArrayLiteral("png");
-    case PictureFormat::WebP: return QByteArrayLiteral("webp");
-    case PictureFormat::Gif: return QByteArrayLiteral("gif");
-    case PictureFormat::Bmp: return QByteArrayLiteral("bmp");
-    case PictureFormat::None: break;
+    case PictureFormat::Jpeg:
+        return QByteArrayLiteral("jpeg");
+    case PictureFormat::Png:
+        return QByteArrayLiteral("png");
+    case PictureFormat::WebP:
+        return QByteArrayLiteral("webp");
+    case PictureFormat::Gif:
+        return QByteArrayLiteral("gif");
+    case PictureFormat::Bmp:
+        return QByteArrayLiteral("bmp");
+    case PictureFormat::None:
+        break;
     }
     return {};
 }
@@ -59,14 +65,22 @@ QSize fitted(const QSize &size, int side)
 QTransform upright(int orientation)
 {
     switch (orientation) {
-    case 2: return {-1, 0, 0, 1, 0, 0};
-    case 3: return {-1, 0, 0, -1, 0, 0};
-    case 4: return {1, 0, 0, -1, 0, 0};
-    case 5: return {0, 1, 1, 0, 0, 0};
-    case 6: return {0, 1, -1, 0, 0, 0};
-    case 7: return {0, -1, -1, 0, 0, 0};
-    case 8: return {0, -1, 1, 0, 0, 0};
-    default: return {};
+    case 2:
+        return {-1, 0, 0, 1, 0, 0};
+    case 3:
+        return {-1, 0, 0, -1, 0, 0};
+    case 4:
+        return {1, 0, 0, -1, 0, 0};
+    case 5:
+        return {0, 1, 1, 0, 0, 0};
+    case 6:
+        return {0, 1, -1, 0, 0, 0};
+    case 7:
+        return {0, -1, -1, 0, 0, 0};
+    case 8:
+        return {0, -1, 1, 0, 0, 0};
+    default:
+        return {};
     }
 }
 
@@ -138,11 +152,13 @@ Expected<PreparedPhoto> preparePhoto(const QByteArray &data, const QString &name
     const PictureOutline outline = pictureOutline(data);
     const PictureFormat format = outline.format;
     if (format == PictureFormat::None)
-        return refused(name, QStringLiteral("it is no picture that can be read"), QStringLiteral("JPEG, PNG, WebP, GIF and BMP can"));
+        return refused(name, QStringLiteral("it is no picture that can be read"),
+                       QStringLiteral("JPEG, PNG, WebP, GIF and BMP can"));
     const QByteArray decoder = formatName(format);
     if (!QImageReader::supportedImageFormats().contains(decoder))
-        return refused(name, QStringLiteral("pictures of the kind %1 cannot be read on this computer").arg(QString::fromLatin1(decoder)),
-                       QStringLiteral("save it as JPEG"));
+        return refused(
+            name, QStringLiteral("pictures of the kind %1 cannot be read on this computer").arg(QString::fromLatin1(decoder)),
+            QStringLiteral("save it as JPEG"));
 
     QBuffer buffer;
     buffer.setData(data);
@@ -156,7 +172,8 @@ Expected<PreparedPhoto> preparePhoto(const QByteArray &data, const QString &name
         return refused(name, QStringLiteral("it has %1, more than 210 megapixels").arg(sideBySide(stored)),
                        QStringLiteral("make a smaller copy of it"));
     if (!outline.reachedEnd)
-        return refused(name, QStringLiteral("the picture is cut off before its end"), QStringLiteral("copy it from the camera again"));
+        return refused(name, QStringLiteral("the picture is cut off before its end"),
+                       QStringLiteral("copy it from the camera again"));
     if (!outline.sound || !stored.isValid())
         return damaged(name);
     // A JPEG can be unpacked at a smaller size at once, which saves most of the time and the memory.

@@ -14,7 +14,7 @@ struct PreparedPhoto {
     QByteArray thumbnail; ///< JPEG, long side at most 320
     int width = 0;        ///< of `bytes`, in pixels
     int height = 0;
-    QDateTime takenAt; ///< in UTC; invalid where the picture does not tell
+    QDateTime takenAt;    ///< in UTC; invalid where the picture does not tell
     QString originalName; ///< file name without its folder
 
     bool operator==(const PreparedPhoto &) const = default;
