@@ -8,8 +8,9 @@ namespace ts {
 
 Kind::Kind(QString table, QString noun) : m_table(std::move(table)), m_noun(std::move(noun)) {}
 
-void Kind::addField(FieldInfo info)
+void Kind::addField(FieldInfo info, Access access)
 {
+    m_access.push_back(access);
     if (info.name == QLatin1String("unit") && info.refersTo == QLatin1String("unit"))
         m_unitColumn = static_cast<int>(m_fields.size());
     QVariant blank;
@@ -32,6 +33,27 @@ void Kind::addField(FieldInfo info)
     }
     m_blank << blank;
     m_fields << std::move(info);
+}
+
+Row Kind::rowOf(const void *record) const
+{
+    Row row;
+    row.reserve(m_fields.size());
+    for (const Access &access : m_access)
+        row << access.put(static_cast<const char *>(record) + access.offset);
+    return row;
+}
+
+Expected<void> Kind::fill(const Row &row, void *record) const
+{
+    for (size_t i = 0; i < m_access.size(); ++i) {
+        const auto column = static_cast<qsizetype>(i);
+        if (!m_access[i].get(row.at(column), static_cast<char *>(record) + m_access[i].offset))
+            return Trouble{QStringLiteral("Cannot read %1 %2").arg(m_noun, row.at(idColumn).toString()),
+                           QStringLiteral("\"%1\" is no %2").arg(row.at(column).toString(), m_fields.at(column).name),
+                           QStringLiteral("run turnscrew verify on the workbook")};
+    }
+    return {};
 }
 
 int Kind::column(QStringView name) const

@@ -8,6 +8,9 @@
 #include <QUuid>
 #include <QVariant>
 
+#include <cstddef>
+#include <vector>
+
 namespace ts {
 
 /// What a column holds. The store, the journal, JSON and the item models go by this and by nothing else.
@@ -73,17 +76,28 @@ public:
     /// Whether the struct can be made from the row: check, and what only the type knows (a limit, a currency).
     [[nodiscard]] virtual Expected<void> reads(const Row &row) const = 0;
 
+    /// How a field goes in and out of its place in a struct. One pair of functions serves all fields of a type, in every record.
+    struct Access {
+        std::ptrdiff_t offset = 0;
+        QVariant (*put)(const void *place) = nullptr;
+        bool (*get)(const QVariant &stored, void *place) = nullptr;
+    };
+
     Kind(const Kind &) = delete;
     Kind &operator=(const Kind &) = delete;
     virtual ~Kind() = default;
 
 protected:
     Kind(QString table, QString noun);
-    void addField(FieldInfo info);
+    void addField(FieldInfo info, Access access);
+    [[nodiscard]] Row rowOf(const void *record) const;
+    /// Refuses a column that makes no sense, by kind, id and column.
+    [[nodiscard]] Expected<void> fill(const Row &row, void *record) const;
 
     QString m_table;
     QString m_noun;
     QList<FieldInfo> m_fields;
+    std::vector<Access> m_access;
     Row m_blank;
     int m_unitColumn = -1;
 };

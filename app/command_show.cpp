@@ -1,0 +1,148 @@
+// show: the rack, or all of one unit with what is computed from it.
+#include "app/commands.h"
+#include "app/unit_document.h"
+
+#include "model/records/stage_change.h"
+#include "model/records/tag_text.h"
+#include "model/sums/cost_sheet.h"
+#include "model/sums/standing.h"
+#include "model/sums/timeline.h"
+
+namespace ts {
+
+namespace {
+
+void printRack(QTextStream &out, const QList<RackRow> &rack)
+{
+    std::optional<Stage> stage;
+    for (const RackRow &row : rack) {
+        if (stage != row.stage) {
+            stage = row.stage;
+            out << (row.stage == Stage::Bench ? QStringLiteral("On the bench") : stageText(row.stage)) << '\n';
+        }
+        out << "  " << tagText(row.tag) << "  " << row.name.left(44).leftJustified(44) << "  " << row.spent.display().rightJustified(10) << "  "
+            << durationText(static_cast<int>(row.minutes)).rightJustified(9);
+        if (row.doNotPower)
+            out << "  do not power";
+        else if (row.stage == Stage::Held)
+            out << "  " << row.heldBecause.left(40);
+        else if (!row.symptom.isEmpty())
+            out << "  " << row.symptom.left(40);
+        out << '\n';
+    }
+    out << (rack.size() == 1 ? QStringLiteral("1 unit") : QStringLiteral("%1 units").arg(rack.size())) << '\n';
+}
+
+void printStanding(QTextStream &out, const Standing &stand)
+{
+    if (!stand.doNotPower.isEmpty())
+        out << "Do not power: " << stand.doNotPower << '\n';
+    if (!stand.next.isEmpty())
+        out << "Next: " << stand.next << '\n';
+    QStringList loose;
+    for (const TeardownItem &item : stand.loose)
+        loose << item.what;
+    if (!stand.otherLoose.isEmpty())
+        loose << stand.otherLoose;
+    if (!loose.isEmpty())
+        out << "Loose: " << loose.join(QStringLiteral(", ")) << '\n';
+    for (const Symptom &symptom : stand.openSymptoms)
+        out << "Open symptom: " << symptom.text << '\n';
+    for (const OutOfSpec &point : stand.outside)
+        out << "Outside: " << point.reading.name << '\n';
+    for (const OutOfSpec &point : stand.tooClose)
+        out << "Too close to call: " << point.reading.name << '\n';
+    for (const Need &need : stand.awaited)
+        out << "Part " << toWord(need.state) << ": " << need.text << '\n';
+}
+
+void printLog(QTextStream &out, const QList<Event> &events)
+{
+    QDate day;
+    for (const Event &event : events) {
+        const QDateTime local = event.at.toLocalTime();
+        if (local.date() != day) {
+            day = local.date();
+            out << '\n' << QLocale(QLocale::English).toString(day, QStringLiteral("dddd d MMMM yyyy")) << '\n';
+        }
+        out << "  " << local.toString(QStringLiteral("HH:mm")) << "  " << event.text;
+        if (event.verdict && *event.verdict != Verdict::NoLimit)
+            out << " [" << verdictText(*event.verdict) << ']';
+        if (!event.detail.isEmpty())
+            out << "\n         " << event.detail;
+        out << '\n';
+    }
+}
+
+void printUnit(QTextStream &out, const UnitFile &file, const BenchFile &bench, const QDateTime &now)
+{
+    const Unit &unit = file.unit;
+    out << tagText(unit.tag) << "  " << unit.name << "  (" << stageText(unit.stage) << ")\n";
+    QStringList identity;
+    if (!unit.serial.isEmpty())
+        identity << QStringLiteral("serial ") + unit.serial;
+    if (!unit.mains.isEmpty())
+        identity << unit.mains;
+    if (unit.protectionClass)
+        identity << QStringLiteral("class ") + toWord(*unit.protectionClass);
+    if (!unit.place.isEmpty())
+        identity << unit.place;
+    if (!identity.isEmpty())
+        out << identity.join(QStringLiteral(" · ")) << '\n';
+    if (!unit.claim.isEmpty())
+        out << "Said to be: " << unit.claim << '\n';
+    const Standing stand = standing(file, bench);
+    printStanding(out, stand);
+    printLog(out, timeline(file, bench));
+    const CostSheet sheet = costSheet(file, bench, now);
+    out << "\nHours to date: " << durationText(sheet.hours.minutes()) << '\n';
+    for (const CostLine &line : sheet.lines)
+        if (line.toDate)
+            out << "  " << line.text.leftJustified(36) << line.toDate->display().rightJustified(12) << '\n';
+    for (const QString &remark : sheet.remarks)
+        out << "  " << remark << '\n';
+    if (!stand.cautions.isEmpty())
+        out << "\nCautions\n";
+    for (const QString &caution : stand.cautions)
+        out << "  " << caution << '\n';
+}
+
+} // namespace
+
+Exit runShow(Invocation &run)
+{
+    Options options(QStringLiteral("show"), QStringLiteral("BOOK [TAG] [--json]"));
+    options.add(QStringLiteral("json"));
+    if (auto read = options.read(run.arguments(), 1, 2); !read)
+        return run.misuse(read.trouble().sentence());
+    const bool json = options.has(QStringLiteral("json"));
+    const auto desk = run.open(options.at(0));
+    if (!desk)
+        return run.refuse(desk.trouble());
+    const auto bench = (*desk)->benchFile();
+    if (!bench)
+        return run.refuse(bench.trouble());
+    if (options.places().size() == 1) {
+        const auto rack = (*desk)->rack();
+        if (!rack)
+            return run.refuse(rack.trouble());
+        if (json)
+            run.print(rackDocument(*rack, bench->currency()));
+        else
+            printRack(run.out(), *rack);
+        return Exit::Done;
+    }
+    const auto id = unitOf(**desk, options.at(1));
+    if (!id)
+        return run.refuse(id.trouble());
+    const auto file = (*desk)->unitFile(*id);
+    if (!file)
+        return run.refuse(file.trouble());
+    if (json)
+        run.print(unitDocument(*file, *bench, run.clock().now()));
+    else
+        printUnit(run.out(), *file, *bench, run.clock().now());
+    return Exit::Done;
+}
+
+} // namespace ts

@@ -1,0 +1,130 @@
+// new, demo, verify, backup, undo, redo: the workbook as a whole.
+#include "app/commands.h"
+
+#include "model/demo/demo.h"
+#include "model/store/store.h"
+
+#include <QFile>
+#include <QFileInfo>
+
+namespace ts {
+
+Exit runNew(Invocation &run)
+{
+    Options options(QStringLiteral("new"), QStringLiteral("BOOK"));
+    if (auto read = options.read(run.arguments(), 1, 1); !read)
+        return run.misuse(read.trouble().sentence());
+    const auto desk = run.create(options.at(0));
+    if (!desk)
+        return run.refuse(desk.trouble());
+    run.out() << "Made " << (*desk)->name() << ".\n";
+    return Exit::Done;
+}
+
+Exit runDemo(Invocation &run)
+{
+    Options options(QStringLiteral("demo"), QStringLiteral("BOOK [--units N --seed S]"));
+    options.add(QStringLiteral("units"), QStringLiteral("N"));
+    options.add(QStringLiteral("seed"), QStringLiteral("S"));
+    if (auto read = options.read(run.arguments(), 1, 1); !read)
+        return run.misuse(read.trouble().sentence());
+    bool unitsOk = true;
+    bool seedOk = true;
+    const int units = options.has(QStringLiteral("units")) ? options.value(QStringLiteral("units")).toInt(&unitsOk) : 0;
+    const quint32 seed = options.has(QStringLiteral("seed")) ? options.value(QStringLiteral("seed")).toUInt(&seedOk) : 1;
+    const bool bulk = options.has(QStringLiteral("units"));
+    if (!unitsOk || !seedOk || (bulk && (units < 1 || units > 1'000'000)))
+        return run.misuse(QStringLiteral("--units takes a number from 1 to 1000000, --seed a whole number."));
+
+    const auto address = BookAddress::parse(options.at(0));
+    if (!address)
+        return run.refuse(address.trouble());
+    SetClock clock(QDateTime({2026, 11, 25}, {9, 0}, Qt::UTC)); // the demo's own day, so that it is the same every time
+    IdMaker ids(clock, seed);
+    auto store = Store::create(*address, clock.now(), QStringLiteral("demo"));
+    if (!store)
+        return run.refuse(store.trouble());
+    Expected<void> made;
+    QString name;
+    {
+        Desk desk(*std::move(store), ids);
+        name = desk.name();
+        made = bulk ? makeBulk(desk, clock, units, seed, run.progress(QStringLiteral("Units"))) : playDemo(desk, clock, run.progress(QStringLiteral("Demo")));
+    }
+    if (!made) {
+        if (address->engine == BookAddress::Engine::Sqlite)
+            for (const auto *end : {"", "-wal", "-shm"})
+                QFile::remove(address->file + QLatin1String(end));
+        return run.refuse(made.trouble());
+    }
+    run.out() << "Made " << name << ".\n";
+    return Exit::Done;
+}
+
+Exit runVerify(Invocation &run)
+{
+    Options options(QStringLiteral("verify"), QStringLiteral("BOOK"));
+    if (auto read = options.read(run.arguments(), 1, 1); !read)
+        return run.misuse(read.trouble().sentence());
+    const auto desk = run.open(options.at(0));
+    if (!desk)
+        return run.refuse(desk.trouble());
+    const auto found = (*desk)->verify();
+    if (!found)
+        return run.refuse(found.trouble());
+    if (found->isEmpty()) {
+        run.out() << (*desk)->name() << " is sound.\n";
+        return Exit::Done;
+    }
+    for (const QString &line : *found)
+        run.remark(line);
+    return Exit::Refused;
+}
+
+Exit runBackup(Invocation &run)
+{
+    Options options(QStringLiteral("backup"), QStringLiteral("BOOK -o FILE"));
+    options.add(QStringLiteral("o"), QStringLiteral("FILE"));
+    if (auto read = options.read(run.arguments(), 1, 1); !read)
+        return run.misuse(read.trouble().sentence());
+    if (options.value(QStringLiteral("o")).isEmpty())
+        return run.misuse(QStringLiteral("Say where the copy goes: turnscrew backup BOOK -o FILE."));
+    const auto desk = run.open(options.at(0));
+    if (!desk)
+        return run.refuse(desk.trouble());
+    if (auto done = (*desk)->backup(options.value(QStringLiteral("o"))); !done)
+        return run.refuse(done.trouble());
+    run.out() << "Copied " << (*desk)->name() << " to " << options.value(QStringLiteral("o")) << " and checked the copy.\n";
+    return Exit::Done;
+}
+
+namespace {
+
+Exit takeBack(Invocation &run, const QString &command, Expected<QString> (Desk::*step)(), const QString &said)
+{
+    Options options(command, QStringLiteral("BOOK"));
+    if (auto read = options.read(run.arguments(), 1, 1); !read)
+        return run.misuse(read.trouble().sentence());
+    const auto desk = run.open(options.at(0));
+    if (!desk)
+        return run.refuse(desk.trouble());
+    const auto sentence = ((**desk).*step)();
+    if (!sentence)
+        return run.refuse(sentence.trouble());
+    run.out() << said << *sentence << '\n';
+    return Exit::Done;
+}
+
+} // namespace
+
+Exit runUndo(Invocation &run)
+{
+    return takeBack(run, QStringLiteral("undo"), &Desk::undo, QStringLiteral("Undone: "));
+}
+
+Exit runRedo(Invocation &run)
+{
+    return takeBack(run, QStringLiteral("redo"), &Desk::redo, QStringLiteral("Done again: "));
+}
+
+} // namespace ts

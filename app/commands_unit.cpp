@@ -1,0 +1,134 @@
+// jot, photo, stage: one thing on one unit.
+#include "app/commands.h"
+
+#include "model/jot/jot.h"
+#include "model/media/prepared_photo.h"
+#include "model/records/stage_change.h"
+#include "model/records/tag_text.h"
+
+namespace ts {
+
+Exit runJot(Invocation &run)
+{
+    // No option parser here: a line may begin with a dash.
+    const QStringList &given = run.arguments();
+    if (given.size() < 3)
+        return run.misuse(QStringLiteral("Something is missing after turnscrew jot; use: turnscrew jot BOOK TAG LINE."));
+    const auto desk = run.open(given.at(0));
+    if (!desk)
+        return run.refuse(desk.trouble());
+    const auto unit = unitOf(**desk, given.at(1));
+    if (!unit)
+        return run.refuse(unit.trouble());
+    const auto file = (*desk)->unitFile(*unit);
+    if (!file)
+        return run.refuse(file.trouble());
+    const auto bench = (*desk)->benchFile();
+    if (!bench)
+        return run.refuse(bench.trouble());
+    Maker maker = (*desk)->maker();
+    const auto jotted = jot(given.mid(2).join(QLatin1Char(' ')), *file, *bench, maker);
+    if (!jotted)
+        return run.refuse(jotted.trouble());
+    if (auto applied = (*desk)->apply(jotted->change); !applied)
+        return run.refuse(applied.trouble());
+    run.out() << tagText(file->unit.tag) << ' ' << jotted->badge << ": " << jotted->preview << '\n';
+    if (!jotted->question.isEmpty())
+        run.remark(jotted->question + QStringLiteral(" It was recorded; turnscrew undo takes it back."));
+    return Exit::Done;
+}
+
+Exit runPhoto(Invocation &run)
+{
+    Options options(QStringLiteral("photo"), QStringLiteral("BOOK TAG FILE… [--phase found|during|leaves] [--caption T]"));
+    options.add(QStringLiteral("phase"), QStringLiteral("phase"));
+    options.add(QStringLiteral("caption"), QStringLiteral("text"));
+    if (auto read = options.read(run.arguments(), 3, -1); !read)
+        return run.misuse(read.trouble().sentence());
+    static const QHash<QString, Phase> phases{{QStringLiteral("found"), Phase::AsFound}, {QStringLiteral("during"), Phase::DuringWork}, {QStringLiteral("leaves"), Phase::AsItLeaves}};
+    const QString phase = options.has(QStringLiteral("phase")) ? options.value(QStringLiteral("phase")) : QStringLiteral("during");
+    if (!phases.contains(phase))
+        return run.misuse(QStringLiteral("\"%1\" is no phase; choose one of found, during, leaves.").arg(phase));
+    const auto desk = run.open(options.at(0));
+    if (!desk)
+        return run.refuse(desk.trouble());
+    const auto unit = unitOf(**desk, options.at(1));
+    if (!unit)
+        return run.refuse(unit.trouble());
+    const QStringList files = options.places().mid(2);
+    Change change(files.size() == 1 ? QStringLiteral("Photo: ") + (options.has(QStringLiteral("caption")) ? options.value(QStringLiteral("caption")) : files.first().section(QLatin1Char('/'), -1))
+                                    : QStringLiteral("%1 photos").arg(files.size()));
+    QList<PreparedPhoto> prepared;
+    for (const QString &file : files) { // all are looked at before the first is kept
+        auto photo = preparePhoto(file);
+        if (!photo)
+            return run.refuse(photo.trouble());
+        prepared << *std::move(photo);
+    }
+    Maker maker = (*desk)->maker();
+    for (const PreparedPhoto &each : prepared) {
+        const auto sha256 = (*desk)->keep(each.bytes, each.thumbnail);
+        if (!sha256)
+            return run.refuse(sha256.trouble());
+        Photo photo = maker.fresh<Photo>();
+        photo.unit = *unit;
+        photo.sha256 = *sha256;
+        photo.phase = phases.value(phase);
+        photo.caption = options.value(QStringLiteral("caption"));
+        photo.width = each.width;
+        photo.height = each.height;
+        photo.takenAt = each.takenAt;
+        photo.originalName = each.originalName;
+        change.add(photo);
+    }
+    if (auto applied = (*desk)->apply(change); !applied)
+        return run.refuse(applied.trouble());
+    run.out() << change.sentence() << '\n';
+    return Exit::Done;
+}
+
+Exit runStage(Invocation &run)
+{
+    Options options(QStringLiteral("stage"), QStringLiteral("BOOK TAG STAGE [--because T] [--until DATE] [--outcome O]"));
+    options.add(QStringLiteral("because"), QStringLiteral("text"));
+    options.add(QStringLiteral("until"), QStringLiteral("date"));
+    options.add(QStringLiteral("outcome"), QStringLiteral("outcome"));
+    if (auto read = options.read(run.arguments(), 3, 3); !read)
+        return run.misuse(read.trouble().sentence());
+    StageWish wish;
+    const auto stage = parseWord<Stage>(options.at(2), QStringLiteral("stage"));
+    if (!stage)
+        return run.misuse(stage.trouble().sentence());
+    wish.stage = *stage;
+    wish.because = options.value(QStringLiteral("because"));
+    if (options.has(QStringLiteral("until"))) {
+        wish.until = QDate::fromString(options.value(QStringLiteral("until")), Qt::ISODate);
+        if (!wish.until.isValid())
+            return run.refuse(Trouble{QStringLiteral("\"%1\" is no date").arg(options.value(QStringLiteral("until"))), {}, QStringLiteral("write it as 2026-11-28")});
+    }
+    if (options.has(QStringLiteral("outcome"))) {
+        const auto outcome = parseWord<Outcome>(options.value(QStringLiteral("outcome")), QStringLiteral("outcome"));
+        if (!outcome)
+            return run.misuse(outcome.trouble().sentence());
+        wish.outcome = *outcome;
+    }
+    const auto desk = run.open(options.at(0));
+    if (!desk)
+        return run.refuse(desk.trouble());
+    const auto id = unitOf(**desk, options.at(1));
+    if (!id)
+        return run.refuse(id.trouble());
+    const auto unit = (*desk)->get(*id);
+    if (!unit)
+        return run.refuse(unit.trouble());
+    Maker maker = (*desk)->maker();
+    const auto change = stageChange(*unit, wish, maker);
+    if (!change)
+        return run.refuse(change.trouble());
+    if (auto applied = (*desk)->apply(*change); !applied)
+        return run.refuse(applied.trouble());
+    run.out() << (change->isEmpty() ? QStringLiteral("%1 stands there already").arg(tagText(unit->tag)) : change->sentence()) << '\n';
+    return Exit::Done;
+}
+
+} // namespace ts

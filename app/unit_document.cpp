@@ -1,0 +1,213 @@
+#include "app/unit_document.h"
+
+#include "model/records/tag_text.h"
+#include "model/sums/cost_sheet.h"
+#include "model/sums/standing.h"
+#include "model/sums/timeline.h"
+
+#include <QJsonArray>
+
+namespace ts {
+
+namespace {
+
+QJsonValue textOrNull(const QString &text)
+{
+    return text.isEmpty() ? QJsonValue() : QJsonValue(text);
+}
+
+QJsonValue timeOrNull(const QDateTime &at)
+{
+    return textOrNull(toStored(at));
+}
+
+template <class T>
+QJsonValue numberOrNull(const std::optional<T> &number)
+{
+    return number ? QJsonValue(*number) : QJsonValue();
+}
+
+QJsonValue moneyOrNull(const std::optional<Money> &money)
+{
+    return money ? QJsonValue(money->decimal()) : QJsonValue();
+}
+
+template <class E>
+QJsonValue wordOrNull(const std::optional<E> &value)
+{
+    return value ? QJsonValue(toWord(*value)) : QJsonValue();
+}
+
+/// A list of objects, one of each record of a kind.
+template <class R, class Make>
+QJsonArray each(const UnitFile &file, Make make)
+{
+    QJsonArray list;
+    for (const R &record : file.all<R>())
+        list << make(record);
+    return list;
+}
+
+QJsonValue symptomText(const UnitFile &file, const Id<Symptom> &id)
+{
+    const Symptom *symptom = file.find(id);
+    return symptom ? QJsonValue(symptom->text) : QJsonValue();
+}
+
+QJsonObject readingObject(const Reading &reading)
+{
+    const auto judged = judge(reading);
+    const bool figure = reading.value && reading.value->sense() != Sense::OverRange;
+    return {{QStringLiteral("point"), reading.name},
+            {QStringLiteral("value"), figure ? QJsonValue(reading.value->value()) : QJsonValue()},
+            {QStringLiteral("unit"), reading.value ? textOrNull(reading.value->measure().text()) : QJsonValue()},
+            {QStringLiteral("sense"), reading.value ? QJsonValue(toWord(reading.value->sense())) : QJsonValue()},
+            {QStringLiteral("wanted_low"), judged ? numberOrNull(judged->low) : QJsonValue()},
+            {QStringLiteral("wanted_high"), judged ? numberOrNull(judged->high) : QJsonValue()},
+            {QStringLiteral("uncertainty"), numberOrNull(reading.uncertainty)},
+            {QStringLiteral("phase"), toWord(reading.phase)},
+            {QStringLiteral("verdict"), toWord(judged ? judged->verdict : Verdict::NoLimit)},
+            {QStringLiteral("chance_within"), judged ? numberOrNull(judged->chanceWithin) : QJsonValue()},
+            {QStringLiteral("meter"), textOrNull(reading.meterName)},
+            {QStringLiteral("conditions"), textOrNull(reading.conditions)}};
+}
+
+void insertIdentity(QJsonObject &document, const Unit &unit)
+{
+    document.insert(QStringLiteral("tag"), tagText(unit.tag));
+    document.insert(QStringLiteral("name"), unit.name);
+    document.insert(QStringLiteral("maker"), textOrNull(unit.maker));
+    document.insert(QStringLiteral("maker_model"), textOrNull(unit.makerModel));
+    document.insert(QStringLiteral("category"), toWord(unit.category));
+    document.insert(QStringLiteral("kind"), toWord(unit.kind));
+    document.insert(QStringLiteral("stage"), toWord(unit.stage));
+    document.insert(QStringLiteral("stage_since"), timeOrNull(unit.stageSince));
+    document.insert(QStringLiteral("held_because"), textOrNull(unit.heldBecause));
+    document.insert(QStringLiteral("held_until"), textOrNull(unit.heldUntil.toString(Qt::ISODate)));
+    document.insert(QStringLiteral("outcome"), wordOrNull(unit.outcome));
+    document.insert(QStringLiteral("serial"), textOrNull(unit.serial));
+    document.insert(QStringLiteral("year"), numberOrNull(unit.year));
+    document.insert(QStringLiteral("mains"), textOrNull(unit.mains));
+    document.insert(QStringLiteral("protection_class"), wordOrNull(unit.protectionClass));
+    document.insert(QStringLiteral("claim"), textOrNull(unit.claim));
+    document.insert(QStringLiteral("place"), textOrNull(unit.place));
+    document.insert(QStringLiteral("source_id"), textOrNull(unit.sourceId));
+}
+
+QJsonObject leftOffObject(const Standing &stand)
+{
+    QStringList loose;
+    for (const TeardownItem &item : stand.loose)
+        loose << item.what;
+    if (!stand.otherLoose.isEmpty())
+        loose << stand.otherLoose;
+    return {{QStringLiteral("where"), textOrNull(stand.whereAt)},
+            {QStringLiteral("next"), textOrNull(stand.next)},
+            {QStringLiteral("loose"), textOrNull(loose.join(QStringLiteral(", ")))},
+            {QStringLiteral("do_not_power"), textOrNull(stand.doNotPower)}};
+}
+
+void insertFaultFinding(QJsonObject &document, const UnitFile &file)
+{
+    document.insert(QStringLiteral("symptoms"), each<Symptom>(file, [](const Symptom &symptom) {
+        return QJsonObject{{QStringLiteral("text"), symptom.text}, {QStringLiteral("conditions"), textOrNull(symptom.conditions)}, {QStringLiteral("state"), toWord(symptom.state)}};
+    }));
+    document.insert(QStringLiteral("causes"), each<Cause>(file, [&](const Cause &cause) {
+        return QJsonObject{{QStringLiteral("symptom"), symptomText(file, cause.symptom)}, {QStringLiteral("text"), cause.text},
+                           {QStringLiteral("state"), toWord(cause.state)}, {QStringLiteral("likelihood_before"), numberOrNull(cause.weight)},
+                           {QStringLiteral("likelihood"), QJsonValue()}, {QStringLiteral("fix_minutes"), numberOrNull(cause.fixMinutes)},
+                           {QStringLiteral("fix_cost"), moneyOrNull(cause.fixCost)}, {QStringLiteral("fix_odds"), numberOrNull(cause.fixOdds)}};
+    }));
+    document.insert(QStringLiteral("checks"), each<Check>(file, [&](const Check &check) {
+        return QJsonObject{{QStringLiteral("symptom"), symptomText(file, check.symptom)}, {QStringLiteral("text"), check.text},
+                           {QStringLiteral("minutes"), numberOrNull(check.minutes)}, {QStringLiteral("came_out"), toWord(check.cameOut)}};
+    }));
+    document.insert(QStringLiteral("check_next"), QJsonArray());
+}
+
+void insertWork(QJsonObject &document, const UnitFile &file)
+{
+    document.insert(QStringLiteral("readings"), each<Reading>(file, readingObject));
+    document.insert(QStringLiteral("soaks"), each<Soak>(file, [&](const Soak &soak) {
+        qsizetype readings = 0;
+        for (const Reading &reading : file.all<Reading>())
+            readings += reading.soak == soak.id ? 1 : 0;
+        return QJsonObject{{QStringLiteral("name"), soak.name}, {QStringLiteral("readings"), readings}, {QStringLiteral("drift_per_hour"), QJsonValue()},
+                           {QStringLiteral("drift_low"), QJsonValue()}, {QStringLiteral("drift_high"), QJsonValue()}, {QStringLiteral("verdict"), QJsonValue()}};
+    }));
+    document.insert(QStringLiteral("steps"), each<Step>(file, [](const Step &step) {
+        return QJsonObject{{QStringLiteral("text"), step.text}, {QStringLiteral("minutes"), numberOrNull(step.minutes)}};
+    }));
+    document.insert(QStringLiteral("teardown"), each<TeardownItem>(file, [](const TeardownItem &item) {
+        return QJsonObject{{QStringLiteral("what"), item.what}, {QStringLiteral("fasteners"), textOrNull(item.fasteners)},
+                           {QStringLiteral("kept_in"), textOrNull(item.keptIn)}, {QStringLiteral("state"), toWord(item.state)}};
+    }));
+    document.insert(QStringLiteral("needs"), each<Need>(file, [](const Need &need) {
+        return QJsonObject{{QStringLiteral("text"), need.text}, {QStringLiteral("state"), toWord(need.state)},
+                           {QStringLiteral("price"), moneyOrNull(need.price)}, {QStringLiteral("quantity"), need.quantity}};
+    }));
+    document.insert(QStringLiteral("spends"), each<Spend>(file, [](const Spend &spend) {
+        return QJsonObject{{QStringLiteral("text"), spend.text}, {QStringLiteral("kind"), toWord(spend.kind)}, {QStringLiteral("flow"), toWord(spend.flow)},
+                           {QStringLiteral("amount"), moneyOrNull(spend.amount)}, {QStringLiteral("currency"), spend.amount ? textOrNull(spend.amount->currency().code()) : QJsonValue()}};
+    }));
+    document.insert(QStringLiteral("proofs"), each<Proof>(file, [](const Proof &proof) {
+        return QJsonObject{{QStringLiteral("text"), proof.text}, {QStringLiteral("came_out"), toWord(proof.cameOut)}, {QStringLiteral("kind"), toWord(proof.kind)}};
+    }));
+    document.insert(QStringLiteral("papers"), each<Paper>(file, [](const Paper &paper) {
+        return QJsonObject{{QStringLiteral("kind"), toWord(paper.kind)}, {QStringLiteral("version"), paper.edition},
+                           {QStringLiteral("made_at"), timeOrNull(paper.madeAt)}, {QStringLiteral("sha256"), paper.sha256}};
+    }));
+}
+
+void insertMoney(QJsonObject &document, const UnitFile &file, const BenchFile &bench, const QDateTime &now)
+{
+    const CostSheet sheet = costSheet(file, bench, now);
+    document.insert(QStringLiteral("hours"), QJsonObject{{QStringLiteral("minutes_to_date"), sheet.hours.minutes()},
+                                                         {QStringLiteral("minutes_planned"), numberOrNull(sheet.minutesPlanned)}});
+    document.insert(QStringLiteral("money"),
+                    QJsonObject{{QStringLiteral("currency"), sheet.currency.code()},
+                                {QStringLiteral("spent"), sheet.spent.total.decimal()},
+                                {QStringLiteral("break_even"), moneyOrNull(sheet.toDate(CostKey::BreakEven))},
+                                {QStringLiteral("resale_middle"), moneyOrNull(sheet.toDate(CostKey::Resale))},
+                                {QStringLiteral("profit_low"), QJsonValue()},
+                                {QStringLiteral("profit_middle"), moneyOrNull(sheet.toDate(CostKey::ProfitBeforeHours))},
+                                {QStringLiteral("profit_high"), QJsonValue()},
+                                {QStringLiteral("per_hour"), moneyOrNull(sheet.toDate(CostKey::EarnedPerHour))},
+                                {QStringLiteral("ways_out"), QJsonArray()}});
+}
+
+} // namespace
+
+QJsonObject unitDocument(const UnitFile &file, const BenchFile &bench, const QDateTime &now)
+{
+    QJsonObject document;
+    const Standing stand = standing(file, bench);
+    insertIdentity(document, file.unit);
+    document.insert(QStringLiteral("left_off"), leftOffObject(stand));
+    QJsonArray log;
+    for (const Event &event : timeline(file, bench))
+        log << QJsonObject{{QStringLiteral("at"), toStored(event.at)}, {QStringLiteral("what"), toWord(event.what)},
+                           {QStringLiteral("text"), event.detail.isEmpty() ? event.text : event.text + QStringLiteral(": ") + event.detail}};
+    document.insert(QStringLiteral("log"), log);
+    insertFaultFinding(document, file);
+    insertWork(document, file);
+    QJsonArray cautions;
+    for (const QString &caution : stand.cautions)
+        cautions << caution;
+    document.insert(QStringLiteral("cautions"), cautions);
+    insertMoney(document, file, bench, now);
+    return document;
+}
+
+QJsonObject rackDocument(const QList<RackRow> &rack, const Currency &currency)
+{
+    QJsonArray units;
+    for (const RackRow &row : rack)
+        units << QJsonObject{{QStringLiteral("tag"), tagText(row.tag)}, {QStringLiteral("name"), row.name}, {QStringLiteral("category"), toWord(row.category)},
+                             {QStringLiteral("kind"), toWord(row.kind)}, {QStringLiteral("stage"), toWord(row.stage)},
+                             {QStringLiteral("stage_since"), timeOrNull(row.stageSince)}, {QStringLiteral("spent"), row.spent.decimal()},
+                             {QStringLiteral("minutes"), row.minutes}, {QStringLiteral("source_id"), textOrNull(row.sourceId)}};
+    return {{QStringLiteral("currency"), currency.code()}, {QStringLiteral("units"), units}};
+}
+
+} // namespace ts
