@@ -238,6 +238,7 @@ void TestValuesMeasure::numberTextIsShortestAndReadsBack()
     QCOMPARE(numberText(0.1 + 0.2), QStringLiteral("0.30000000000000004"));
     QCOMPARE(numberText(1e6), QStringLiteral("1000000"));
     QCOMPARE(numberText(-0.0), QStringLiteral("0"));
+    QVERIFY(!std::signbit(*parseNumber(u"-0.0"))); // there is one nothing
     QCOMPARE(numberText(std::numeric_limits<double>::quiet_NaN()), QString());
     QRandomGenerator random(754);
     for (int i = 0; i < 20'000; ++i) {
