@@ -21,7 +21,8 @@ struct Batch : Record<Batch> {
     bool operator==(const Batch &) const = default;
 
     static constexpr auto table = "batch";
-    static void describe(Fields<Batch> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("part", &Batch::part).required();
         fields("quantity", &Batch::quantity);

@@ -18,7 +18,8 @@ struct Bearing : Record<Bearing> {
     bool operator==(const Bearing &) const = default;
 
     static constexpr auto table = "bearing";
-    static void describe(Fields<Bearing> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Bearing::unit).required();
         fields("check", &Bearing::check).required();

@@ -31,7 +31,8 @@ struct Cause : Record<Cause> {
     bool operator==(const Cause &) const = default;
 
     static constexpr auto table = "cause";
-    static void describe(Fields<Cause> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Cause::unit).required();
         fields("symptom", &Cause::symptom);

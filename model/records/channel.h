@@ -12,7 +12,8 @@ struct Channel : Record<Channel> {
     bool operator==(const Channel &) const = default;
 
     static constexpr auto table = "channel";
-    static void describe(Fields<Channel> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("name", &Channel::name).required().searched();
         fields("note", &Channel::note).searched();

@@ -29,7 +29,8 @@ struct Check : Record<Check> {
     bool operator==(const Check &) const = default;
 
     static constexpr auto table = "check";
-    static void describe(Fields<Check> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Check::unit).required();
         fields("symptom", &Check::symptom);

@@ -16,7 +16,8 @@ struct ClockSpan : Record<ClockSpan> {
     bool operator==(const ClockSpan &) const = default;
 
     static constexpr auto table = "clock_span";
-    static void describe(Fields<ClockSpan> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &ClockSpan::unit).required();
         fields("started_at", &ClockSpan::startedAt).required();

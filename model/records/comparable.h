@@ -22,7 +22,8 @@ struct Comparable : Record<Comparable> {
     bool operator==(const Comparable &) const = default;
 
     static constexpr auto table = "comparable";
-    static void describe(Fields<Comparable> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Comparable::unit);
         fields("maker", &Comparable::maker).searched();

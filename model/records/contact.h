@@ -14,7 +14,8 @@ struct Contact : Record<Contact> {
     bool operator==(const Contact &) const = default;
 
     static constexpr auto table = "contact";
-    static void describe(Fields<Contact> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("name", &Contact::name).required().searched();
         fields("address", &Contact::address).searched();

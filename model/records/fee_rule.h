@@ -31,7 +31,8 @@ struct FeeRule : Record<FeeRule> {
     bool operator==(const FeeRule &) const = default;
 
     static constexpr auto table = "fee_rule";
-    static void describe(Fields<FeeRule> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("channel", &FeeRule::channel).required();
         fields("name", &FeeRule::name).required();

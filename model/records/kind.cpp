@@ -2,6 +2,7 @@
 
 #include "model/values/money.h"
 
+#include <cmath>
 #include <utility>
 
 namespace ts {
@@ -91,7 +92,7 @@ bool fits(const FieldInfo &field, const QVariant &value)
     case FieldType::Bool:
         return value.typeId() == QMetaType::LongLong;
     case FieldType::Real:
-        return value.typeId() == QMetaType::Double;
+        return value.typeId() == QMetaType::Double && std::isfinite(value.toDouble());
     case FieldType::Word:
         return field.words.contains(value.toString());
     default:

@@ -16,7 +16,8 @@ struct LeftOff : Record<LeftOff> {
     bool operator==(const LeftOff &) const = default;
 
     static constexpr auto table = "left_off";
-    static void describe(Fields<LeftOff> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &LeftOff::unit).required();
         fields("where_at", &LeftOff::whereAt).searched();

@@ -29,7 +29,8 @@ struct Lot : Record<Lot> {
     bool operator==(const Lot &) const = default;
 
     static constexpr auto table = "lot";
-    static void describe(Fields<Lot> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("name", &Lot::name).required().searched();
         fields("price", &Lot::price);

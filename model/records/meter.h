@@ -14,7 +14,8 @@ struct Meter : Record<Meter> {
     bool operator==(const Meter &) const = default;
 
     static constexpr auto table = "meter";
-    static void describe(Fields<Meter> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("name", &Meter::name).required().searched();
         fields("serial", &Meter::serial).searched();

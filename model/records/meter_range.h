@@ -19,7 +19,8 @@ struct MeterRange : Record<MeterRange> {
     bool operator==(const MeterRange &) const = default;
 
     static constexpr auto table = "meter_range";
-    static void describe(Fields<MeterRange> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("meter", &MeterRange::meter).required();
         fields("measure", &MeterRange::measure).required();

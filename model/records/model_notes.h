@@ -23,7 +23,8 @@ struct ModelNotes : Record<ModelNotes> {
     bool operator==(const ModelNotes &) const = default;
 
     static constexpr auto table = "model_notes";
-    static void describe(Fields<ModelNotes> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("maker", &ModelNotes::maker).required().searched();
         fields("maker_model", &ModelNotes::makerModel).searched();

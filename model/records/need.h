@@ -37,7 +37,8 @@ struct Need : Record<Need> {
     bool operator==(const Need &) const = default;
 
     static constexpr auto table = "need";
-    static void describe(Fields<Need> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Need::unit).required();
         fields("symptom", &Need::symptom);

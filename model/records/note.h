@@ -23,7 +23,8 @@ struct Note : Record<Note> {
     bool operator==(const Note &) const = default;
 
     static constexpr auto table = "note";
-    static void describe(Fields<Note> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Note::unit).required();
         fields("text", &Note::text).required().searched();

@@ -32,7 +32,8 @@ struct Paper : Record<Paper> {
     bool operator==(const Paper &) const = default;
 
     static constexpr auto table = "paper";
-    static void describe(Fields<Paper> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Paper::unit);
         fields("kind", &Paper::kind);

@@ -17,7 +17,8 @@ struct Part : Record<Part> {
     bool operator==(const Part &) const = default;
 
     static constexpr auto table = "part";
-    static void describe(Fields<Part> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("name", &Part::name).required().searched();
         fields("kind", &Part::kind).searched();

@@ -22,7 +22,8 @@ struct Photo : Record<Photo> {
     bool operator==(const Photo &) const = default;
 
     static constexpr auto table = "photo";
-    static void describe(Fields<Photo> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Photo::unit).required();
         fields("sha256", &Photo::sha256).required();

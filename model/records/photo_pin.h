@@ -19,7 +19,8 @@ struct PhotoPin : Record<PhotoPin> {
     bool operator==(const PhotoPin &) const = default;
 
     static constexpr auto table = "photo_pin";
-    static void describe(Fields<PhotoPin> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &PhotoPin::unit).required();
         fields("photo", &PhotoPin::photo).required();

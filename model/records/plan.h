@@ -22,7 +22,8 @@ struct Plan : Record<Plan> {
     bool operator==(const Plan &) const = default;
 
     static constexpr auto table = "plan";
-    static void describe(Fields<Plan> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Plan::unit).required();
         fields("minutes", &Plan::minutes);

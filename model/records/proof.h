@@ -39,7 +39,8 @@ struct Proof : Record<Proof> {
     bool operator==(const Proof &) const = default;
 
     static constexpr auto table = "proof";
-    static void describe(Fields<Proof> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Proof::unit).required();
         fields("text", &Proof::text).required().searched();

@@ -34,7 +34,8 @@ struct Reading : Record<Reading> {
     bool operator==(const Reading &) const = default;
 
     static constexpr auto table = "reading";
-    static void describe(Fields<Reading> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Reading::unit).required();
         fields("point", &Reading::point);

@@ -12,7 +12,8 @@ struct Setting : Record<Setting> {
     bool operator==(const Setting &) const = default;
 
     static constexpr auto table = "setting";
-    static void describe(Fields<Setting> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("name", &Setting::name).required();
         fields("value", &Setting::value);

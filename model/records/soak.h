@@ -19,7 +19,8 @@ struct Soak : Record<Soak> {
     bool operator==(const Soak &) const = default;
 
     static constexpr auto table = "soak";
-    static void describe(Fields<Soak> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Soak::unit).required();
         fields("name", &Soak::name).required().searched();

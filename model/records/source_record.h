@@ -24,7 +24,8 @@ struct SourceRecord : Record<SourceRecord> {
     bool operator==(const SourceRecord &) const = default;
 
     static constexpr auto table = "source_record";
-    static void describe(Fields<SourceRecord> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &SourceRecord::unit).required();
         fields("data_provider", &SourceRecord::dataProvider);

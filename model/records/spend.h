@@ -51,7 +51,8 @@ struct Spend : Record<Spend> {
     bool operator==(const Spend &) const = default;
 
     static constexpr auto table = "spend";
-    static void describe(Fields<Spend> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Spend::unit);
         fields("text", &Spend::text).required().searched();

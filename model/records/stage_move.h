@@ -17,7 +17,8 @@ struct StageMove : Record<StageMove> {
     bool operator==(const StageMove &) const = default;
 
     static constexpr auto table = "stage_move";
-    static void describe(Fields<StageMove> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &StageMove::unit).required();
         fields("from_stage", &StageMove::fromStage);

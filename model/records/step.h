@@ -34,7 +34,8 @@ struct Step : Record<Step> {
     bool operator==(const Step &) const = default;
 
     static constexpr auto table = "step";
-    static void describe(Fields<Step> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Step::unit).required();
         fields("symptom", &Step::symptom);

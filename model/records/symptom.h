@@ -24,7 +24,8 @@ struct Symptom : Record<Symptom> {
     bool operator==(const Symptom &) const = default;
 
     static constexpr auto table = "symptom";
-    static void describe(Fields<Symptom> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &Symptom::unit).required();
         fields("text", &Symptom::text).required().searched();

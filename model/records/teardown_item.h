@@ -35,7 +35,8 @@ struct TeardownItem : Record<TeardownItem> {
     bool operator==(const TeardownItem &) const = default;
 
     static constexpr auto table = "teardown_item";
-    static void describe(Fields<TeardownItem> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &TeardownItem::unit).required();
         fields("position", &TeardownItem::position);

@@ -19,7 +19,8 @@ struct TestPoint : Record<TestPoint> {
     bool operator==(const TestPoint &) const = default;
 
     static constexpr auto table = "test_point";
-    static void describe(Fields<TestPoint> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("unit", &TestPoint::unit);
         fields("model_notes", &TestPoint::modelNotes);

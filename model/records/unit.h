@@ -99,7 +99,8 @@ struct Unit : Record<Unit> {
     bool operator==(const Unit &) const = default;
 
     static constexpr auto table = "unit";
-    static void describe(Fields<Unit> &fields)
+    template <class Collector>
+    static void describe(Collector &fields)
     {
         fields("tag", &Unit::tag).searched();
         fields("name", &Unit::name).required().searched();
