@@ -156,6 +156,7 @@ private Q_SLOTS:
         QTest::newRow("year") << QByteArray("name,year\nA,1683\n") << QStringLiteral("line 2: \"year\": \"1683\" is no whole number from 1850 to 2027");
         QTest::newRow("class") << QByteArray("name,class\nA,IV\n") << QStringLiteral("line 2: \"class\": \"IV\" is no protection class");
         QTest::newRow("no outcome") << QByteArray("name,stage\nA,closed\n") << QStringLiteral("line 2: \"outcome\": a closed unit needs an outcome");
+        QTest::newRow("no reason") << QByteArray("name,stage\nA,held\n") << QStringLiteral("line 2: \"because\": a held unit needs a reason");
         QTest::newRow("outcome too early") << QByteArray("name,stage,outcome\nA,bench,sold\n") << QStringLiteral("line 2: \"outcome\": only a closed unit");
         QTest::newRow("no name") << QByteArray("name,claim\n ,hums\n") << QStringLiteral("line 2: the unit has neither name nor model");
         QTest::newRow("too few") << QByteArray("name,claim\n\"A\n\"\"B\"\"\",hums\nC\n") << QStringLiteral("line 4: the number of columns is 1, the header has 2");

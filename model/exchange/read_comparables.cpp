@@ -74,7 +74,7 @@ Expected<Imported> readComparables(QIODevice &device, const QString &did, const 
         return first.trouble();
     if (!*first)
         return Trouble{did, QStringLiteral("the file is empty"), {}};
-    const auto columns = Columns::match(csv.cells(), comparableColumns(), map, did);
+    const auto columns = ListColumns::match(csv.cells(), comparableColumns(), map, did);
     if (!columns)
         return columns.trouble();
     if (!columns->has("price"))

@@ -1,6 +1,6 @@
 #include "model/exchange/read_open_repair.h"
 
-#include "model/exchange/columns.h"
+#include "model/exchange/list_columns.h"
 #include "model/exchange/csv_reader.h"
 #include "model/exchange/open_repair.h"
 #include "model/records/stage_move.h"

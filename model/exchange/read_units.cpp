@@ -30,6 +30,8 @@ void readStage(RowCells &row, Unit &unit, const QDateTime &now)
         unit.heldBecause = row.text("because");
     if (!row.good())
         return;
+    if (unit.stage == Stage::Held && unit.heldBecause.isEmpty())
+        row.refuse("because", QStringLiteral("a held unit needs a reason"));
     if (unit.stage == Stage::Closed && !unit.outcome)
         row.refuse("outcome", QStringLiteral("a closed unit needs an outcome: ") + allWords<Outcome>().join(QStringLiteral(", ")));
     if (unit.stage != Stage::Closed && unit.outcome)
@@ -114,7 +116,7 @@ Expected<Imported> readUnits(QIODevice &device, const QString &did, const BenchF
         return first.trouble();
     if (!*first)
         return Trouble{did, QStringLiteral("the file is empty"), {}};
-    const auto columns = Columns::match(csv.cells(), unitColumns(), map, did);
+    const auto columns = ListColumns::match(csv.cells(), unitColumns(), map, did);
     if (!columns)
         return columns.trouble();
     if (!columns->has("name") && !columns->has("model"))

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "model/exchange/columns.h"
+#include "model/exchange/list_columns.h"
 #include "model/exchange/imported.h"
 #include "model/records/maker.h"
 #include "model/records/unit_file.h"

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "model/exchange/cell_values.h"
-#include "model/exchange/columns.h"
+#include "model/exchange/list_columns.h"
 #include "model/exchange/line_list.h"
 #include "model/values/money.h"
 #include "model/values/quoted.h"
@@ -12,7 +12,7 @@ namespace ts {
 /// One row of a list, read cell by cell; what cannot be read is noted by line and column, and the row with it.
 class RowCells {
 public:
-    RowCells(const Columns &columns, const QStringList &cells, qint64 line, LineList &problems)
+    RowCells(const ListColumns &columns, const QStringList &cells, qint64 line, LineList &problems)
         : m_columns(columns), m_cells(cells), m_line(line), m_problems(problems)
     {
     }
@@ -58,7 +58,7 @@ public:
     }
 
 private:
-    const Columns &m_columns;
+    const ListColumns &m_columns;
     const QStringList &m_cells;
     qint64 m_line;
     LineList &m_problems;

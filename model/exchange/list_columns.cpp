@@ -1,4 +1,4 @@
-#include "model/exchange/columns.h"
+#include "model/exchange/list_columns.h"
 
 #include "model/values/quoted.h"
 
@@ -50,7 +50,7 @@ QString nameOf(const QString &header, const QList<KnownColumn> &known)
 
 } // namespace
 
-Expected<Columns> Columns::match(const QStringList &header, const QList<KnownColumn> &known, const QHash<QString, QString> &map,
+Expected<ListColumns> ListColumns::match(const QStringList &header, const QList<KnownColumn> &known, const QHash<QString, QString> &map,
                                  const QString &did)
 {
     const QStringList ours = names(known);
@@ -72,7 +72,7 @@ Expected<Columns> Columns::match(const QStringList &header, const QList<KnownCol
                           QStringLiteral("write it as the header has it"));
         mapped.insert(it.key(), name);
     }
-    Columns columns;
+    ListColumns columns;
     columns.m_header = header;
     QStringList strangers;
     for (qsizetype i = 0; i < header.size(); ++i) {
@@ -95,13 +95,13 @@ Expected<Columns> Columns::match(const QStringList &header, const QList<KnownCol
     return columns;
 }
 
-QString Columns::cell(const QStringList &cells, const char *name) const
+QString ListColumns::cell(const QStringList &cells, const char *name) const
 {
     const auto it = m_places.constFind(QString::fromLatin1(name));
     return it == m_places.constEnd() ? QString() : cells.value(*it).trimmed();
 }
 
-QString Columns::shown(const char *name) const
+QString ListColumns::shown(const char *name) const
 {
     const auto it = m_places.constFind(QString::fromLatin1(name));
     return quoted(it == m_places.constEnd() ? QString::fromLatin1(name) : m_header.at(*it));

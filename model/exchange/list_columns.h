@@ -16,12 +16,12 @@ struct KnownColumn {
 [[nodiscard]] KnownColumn knownColumn(const char *name, const char *also = "");
 
 /// Which of our columns stands where in somebody's file.
-class Columns {
+class ListColumns {
 public:
     /// Matches the header by name, whatever the case, with blanks, underscores, hyphens or dots between the words; `map` says
     /// "their column" -> our name and goes first; "-" for our name leaves the column out. Refuses a column that nobody knows and one
     /// that stands twice, naming what was found and what is known.
-    [[nodiscard]] static Expected<Columns> match(const QStringList &header, const QList<KnownColumn> &known,
+    [[nodiscard]] static Expected<ListColumns> match(const QStringList &header, const QList<KnownColumn> &known,
                                                  const QHash<QString, QString> &map, const QString &did);
 
     [[nodiscard]] bool has(const char *name) const { return m_places.contains(QString::fromLatin1(name)); }
