@@ -1,0 +1,62 @@
+#include "model/paper/draw_pdf.h"
+
+#include <QBuffer>
+#include <QGuiApplication>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+
+namespace ts {
+
+namespace {
+
+constexpr int resolution = 1200;
+
+/// The writer puts the time of the computer into the file; the sheet's own time goes in its place, letter for letter.
+void setCreationDate(QByteArray &pdf, const QDateTime &at)
+{
+    const QByteArray key("/CreationDate (D:");
+    const qsizetype from = pdf.indexOf(key);
+    const qsizetype to = from < 0 ? -1 : pdf.indexOf(')', from);
+    if (to < 0)
+        return;
+    const qsizetype start = from + key.size();
+    QByteArray date = at.toUTC().toString(QStringLiteral("yyyyMMddhhmmss")).toLatin1() + "+00'00'";
+    date = date.leftJustified(to - start, '\'', true);
+    pdf.replace(start, to - start, date);
+}
+
+} // namespace
+
+Expected<QByteArray> restorationPdf(const RestorationFacts &facts, PageSize size)
+{
+    const auto did = QStringLiteral("Cannot make the restoration sheet");
+    if (!qobject_cast<QGuiApplication *>(QCoreApplication::instance()))
+        return Trouble{did, QStringLiteral("there is nothing to draw with"), QStringLiteral("set QT_QPA_PLATFORM to offscreen")};
+
+    const PaperPages pages(facts, size);
+    QByteArray pdf;
+    QBuffer out(&pdf);
+    out.open(QIODevice::WriteOnly);
+    {
+        QPdfWriter writer(&out);
+        writer.setResolution(resolution);
+        writer.setTitle(QStringLiteral("Restoration sheet: %1, tag %2").arg(facts.name, facts.tag));
+        writer.setCreator(QStringLiteral("Turnscrew"));
+        writer.setPageSize(QPageSize(size == PageSize::A4 ? QPageSize::A4 : QPageSize::Letter));
+        writer.setPageMargins(QMarginsF(0, 0, 0, 0));
+        QPainter painter;
+        if (!painter.begin(&writer))
+            return Trouble{did, QStringLiteral("the page could not be begun"), {}};
+        painter.scale(resolution / 96.0, resolution / 96.0);
+        for (int page = 0; page < pages.count(); ++page) {
+            if (page > 0 && !writer.newPage())
+                return Trouble{did, QStringLiteral("a page could not be added"), {}};
+            pages.paint(painter, page);
+        }
+    }
+    setCreationDate(pdf, facts.madeAt);
+    return pdf;
+}
+
+} // namespace ts

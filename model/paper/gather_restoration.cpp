@@ -1,0 +1,198 @@
+#include "model/paper/gather_restoration.h"
+
+#include "model/paper/measured_facts.h"
+#include "model/paper/plain_words.h"
+#include "model/paper/work_facts.h"
+#include "model/records/settings.h"
+#include "model/records/tag_text.h"
+#include "model/sums/standing.h"
+
+#include <QLocale>
+#include <QRegularExpression>
+
+namespace ts {
+
+namespace {
+
+QString dayText(const QDate &day)
+{
+    return QLocale::c().toString(day, QStringLiteral("d MMMM yyyy"));
+}
+
+QString categoryText(Category category)
+{
+    return category == Category::Other ? QString() : toWord(category).replace(QLatin1Char('_'), QLatin1Char(' '));
+}
+
+QString nameOf(const Unit &unit)
+{
+    // A name that is only praise gives way to maker and model.
+    for (const QString &name : {withoutBareClaims(unit.name), plainText(unit.maker + QLatin1Char(' ') + unit.makerModel), categoryText(unit.category)})
+        if (!name.isEmpty())
+            return QString(name).replace(QLatin1Char('\n'), QLatin1Char(' '));
+    return QStringLiteral("Unit ") + tagText(unit.tag);
+}
+
+QStringList identityOf(const Unit &unit, const QString &name)
+{
+    QStringList parts;
+    const QString category = categoryText(unit.category);
+    if (!category.isEmpty() && !name.contains(category, Qt::CaseInsensitive))
+        parts << category.at(0).toUpper() + category.mid(1);
+    QStringList make;
+    for (const QString &text : {plainText(unit.maker), plainText(unit.makerModel)})
+        if (!text.isEmpty() && !name.contains(text, Qt::CaseInsensitive))
+            make << text;
+    if (!make.isEmpty())
+        parts << make.join(QLatin1Char(' '));
+    const QString serial = plainText(unit.serial);
+    parts << (serial.isEmpty() ? QStringLiteral("serial number not recorded") : QStringLiteral("serial ") + serial);
+    if (unit.year)
+        parts << QStringLiteral("made about %1").arg(*unit.year);
+    const QString mains = plainText(unit.mains);
+    const QString protection = unit.protectionClass ? QStringLiteral("class ") + toWord(*unit.protectionClass) : QString();
+    if (const QString supply = QStringList{mains, protection}.filter(QRegularExpression(QStringLiteral("."))).join(QStringLiteral(", ")); !supply.isEmpty())
+        parts << supply;
+    parts << QStringLiteral("tag ") + tagText(unit.tag);
+    parts.first() = parts.first().at(0).toUpper() + parts.first().mid(1);
+    return parts;
+}
+
+RestorationFacts::Proved provedFact(const Proof &proof)
+{
+    RestorationFacts::Proved fact;
+    fact.text = withoutBareClaims(proof.text);
+    fact.result = withoutBareClaims(proof.result);
+    if (fact.text.isEmpty())
+        std::swap(fact.text, fact.result);
+    fact.cameOut = toWord(proof.cameOut);
+    fact.cameOutText = QString(fact.cameOut).replace(QLatin1Char('_'), QLatin1Char(' '));
+    fact.instrument = plainText(proof.instrument);
+    QStringList by;
+    if (proof.doneOn.isValid())
+        by << dayText(proof.doneOn);
+    if (const QString initials = plainText(proof.initials); !initials.isEmpty())
+        by << initials;
+    fact.by = by.join(QStringLiteral(", "));
+    return fact;
+}
+
+bool hasLiveParts(const Unit &unit)
+{
+    return !unit.mains.trimmed().isEmpty() || (unit.protectionClass && *unit.protectionClass != ProtectionClass::III);
+}
+
+QStringList useOf(const UnitFile &file)
+{
+    const Unit &unit = file.unit;
+    QStringList use;
+    if (const QString mains = plainText(unit.mains); !mains.isEmpty())
+        use << QStringLiteral("For %1 mains only. Do not open: live parts inside.").arg(mains);
+    else if (hasLiveParts(unit))
+        use << QStringLiteral("Compare the mains voltage on the rating plate with yours before plugging in. Do not open: live parts inside.");
+    else if (unit.category != Category::Loudspeaker)
+        use << QStringLiteral("How this unit is powered is not on record: read its rating plate before you connect it. If it takes mains voltage, do not open it: live parts inside.");
+    for (const Note &note : file.all<Note>())
+        if (note.kind == NoteKind::Use)
+            if (const QString text = withoutBareClaims(note.text); !text.isEmpty())
+                use << text;
+    return use;
+}
+
+QList<RestorationFacts::Labelled> buyerFacts(const Unit &unit)
+{
+    QList<RestorationFacts::Labelled> list;
+    const auto add = [&list](const char *label, const QString &text) {
+        if (!text.isEmpty())
+            list << RestorationFacts::Labelled{QString::fromLatin1(label), text};
+    };
+    const auto orElse = [](const QString &text, const char *otherwise) { return text.isEmpty() ? QString::fromLatin1(otherwise) : text; };
+    const QString looks = withoutBareClaims(unit.looks);
+    const QString function = withoutBareClaims(unit.function);
+    if (looks.isEmpty() && function.isEmpty()) {
+        add("Looks and function", QStringLiteral("not graded"));
+    } else {
+        add("Looks", orElse(looks, "not graded"));
+        add("Function", orElse(function, "not graded"));
+    }
+    const QString earlier = withoutBareClaims(unit.earlierWork);
+    const QString accessories = withoutBareClaims(unit.accessories);
+    if (earlier.isEmpty() && accessories.isEmpty()) {
+        add("Earlier work by others, accessories", QStringLiteral("nothing is on record"));
+    } else {
+        add("Earlier work by others", orElse(earlier, "no signs of it are on record"));
+        add("Accessories", orElse(accessories, "none on record"));
+    }
+    if (const QString basis = plainText(unit.yearBasis); unit.year && !basis.isEmpty())
+        add("Age", QStringLiteral("about %1; how it is known: %2").arg(*unit.year).arg(basis));
+    return list;
+}
+
+} // namespace
+
+RestorationFacts gatherRestoration(const UnitFile &file, const BenchFile &bench, const QList<PaperPhoto> &photos, const QDateTime &now)
+{
+    const Unit &unit = file.unit;
+    RestorationFacts facts;
+    facts.tag = tagText(unit.tag);
+    facts.name = nameOf(unit);
+    facts.identity = identityOf(unit, facts.name);
+    facts.benchName = plainText(bench.setting(settings::benchName));
+    facts.benchAddress = plainText(bench.setting(settings::benchAddress)).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+    facts.worker = plainText(bench.setting(settings::worker));
+    facts.madeAt = now;
+    facts.date = dayText(now.date());
+    facts.saidBy = unit.kind == UnitKind::Owners ? QStringLiteral("The owner said") : file.all<SourceRecord>().isEmpty() ? QStringLiteral("The seller said") : QStringLiteral("As reported");
+    facts.claim = withoutBareClaims(unit.claim);
+    facts.pictures = chosenPictures(photos, now);
+
+    WorkFacts work = workFacts(file);
+    facts.work = work.rows;
+    facts.fitted = work.fitted;
+    int vague = work.vague;
+    facts.measured = measuredFacts(file, bench);
+    QStringList meters;
+    for (const RestorationFacts::Measured &row : std::as_const(facts.measured))
+        if (!meters.contains(row.meter))
+            meters << row.meter;
+    if (meters.size() == 1)
+        facts.oneMeter = meters.first();
+    facts.soaked = soakedFacts(file, now);
+
+    QStringList ruleSets;
+    for (const Proof &proof : file.all<Proof>()) {
+        const RestorationFacts::Proved fact = provedFact(proof);
+        if (fact.text.isEmpty()) {
+            ++vague;
+            continue;
+        }
+        if (proof.kind != ProofKind::ElectricalSafety) {
+            facts.proved << fact;
+            continue;
+        }
+        facts.safety.checks << fact;
+        facts.safety.recorded = facts.safety.recorded || proof.cameOut == ProofOutcome::Passed || proof.cameOut == ProofOutcome::Failed;
+        if (const QString rules = plainText(proof.ruleSet); !rules.isEmpty() && !ruleSets.contains(rules))
+            ruleSets << rules;
+    }
+    facts.safety.ruleSets = ruleSets.join(QStringLiteral(", "));
+    facts.safety.protectionClass = unit.protectionClass ? toWord(*unit.protectionClass) : QString();
+
+    for (const QString &sentence : notDone(file))
+        facts.notDone << plainText(sentence);
+    if (vague > 0)
+        facts.notDone << (vague == 1 ? QStringLiteral("One entry names no particular work or check; nothing is claimed for it.")
+                                     : QStringLiteral("%1 entries name no particular work or check; nothing is claimed for them.").arg(vague));
+    facts.buyer = buyerFacts(unit);
+    for (const Note &note : file.all<Note>())
+        if (note.kind == NoteKind::Flaw)
+            if (const QString text = withoutBareClaims(note.text); !text.isEmpty())
+                facts.flaws << text;
+    facts.use = useOf(file);
+    for (const QString &caution : cautions(file, bench))
+        facts.cautions << plainText(caution);
+    facts.terms = withoutBareClaims(bench.setting(settings::terms));
+    return facts;
+}
+
+} // namespace ts

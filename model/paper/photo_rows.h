@@ -1,0 +1,37 @@
+#pragma once
+
+#include "model/paper/restoration_facts.h"
+
+#include <QFont>
+
+class QPainter;
+
+namespace ts {
+
+/// Photos in rows as wide as the text: all of one row equally tall, none cut off, each with its caption over its foot.
+class PhotoRows {
+public:
+    PhotoRows() = default;
+    PhotoRows(const QList<RestorationFacts::Picture> &pictures, qreal width);
+
+    [[nodiscard]] qsizetype count() const { return m_rows.size(); }
+    [[nodiscard]] qreal height(qsizetype row) const { return m_rows.at(row).height; }
+    /// Paints a row with its top left corner at a place.
+    void paint(QPainter &painter, qsizetype row, QPointF at, const QFont &captionFont) const;
+
+    static constexpr qreal gap = 10; ///< between photos
+
+private:
+    struct Tile {
+        RestorationFacts::Picture picture;
+        qreal x = 0;
+        qreal width = 0;
+    };
+    struct Row {
+        qreal height = 0;
+        QList<Tile> tiles;
+    };
+    QList<Row> m_rows;
+};
+
+} // namespace ts

@@ -1,0 +1,130 @@
+#include "model/paper/plain_words.h"
+
+#include <QRegularExpression>
+#include <QStringList>
+
+namespace ts {
+
+namespace {
+
+bool isBidiControl(QChar c)
+{
+    return (c >= QChar(0x202A) && c <= QChar(0x202E)) || (c >= QChar(0x2066) && c <= QChar(0x2069));
+}
+
+// What is claimed of a unit without a fact behind it, and the words that usually stand around it.
+const QStringList bareWords{QStringLiteral("serviced"),    QStringLiteral("service"),      QStringLiteral("restored"),  QStringLiteral("restoration"),
+                            QStringLiteral("tested"),      QStringLiteral("refurbished"),  QStringLiteral("refurbed"),  QStringLiteral("refurb"),
+                            QStringLiteral("overhauled"),  QStringLiteral("overhaul"),     QStringLiteral("checked"),   QStringLiteral("reconditioned"),
+                            QStringLiteral("repaired"),    QStringLiteral("renovated")};
+const QStringList fillers{
+    QStringLiteral("a"),       QStringLiteral("all"),      QStringLiteral("also"),     QStringLiteral("and"),     QStringLiteral("as"),         QStringLiteral("been"),
+    QStringLiteral("by"),      QStringLiteral("complete"), QStringLiteral("completely"), QStringLiteral("deck"),  QStringLiteral("done"),       QStringLiteral("electrically"),
+    QStringLiteral("expert"),  QStringLiteral("expertly"), QStringLiteral("full"),     QStringLiteral("fully"),   QStringLiteral("function"),   QStringLiteral("functionally"),
+    QStringLiteral("good"),    QStringLiteral("has"),      QStringLiteral("have"),     QStringLiteral("in"),      QStringLiteral("is"),         QStringLiteral("it"),
+    QStringLiteral("just"),    QStringLiteral("lovingly"), QStringLiteral("machine"),  QStringLiteral("newly"),   QStringLiteral("ok"),         QStringLiteral("okay"),
+    QStringLiteral("order"),   QStringLiteral("perfect"),  QStringLiteral("perfectly"), QStringLiteral("professional"), QStringLiteral("professionally"), QStringLiteral("recently"),
+    QStringLiteral("the"),     QStringLiteral("this"),     QStringLiteral("thoroughly"), QStringLiteral("to"),    QStringLiteral("unit"),       QStringLiteral("was"),
+    QStringLiteral("were"),    QStringLiteral("well"),     QStringLiteral("work"),     QStringLiteral("working"), QStringLiteral("works"),      QStringLiteral("player"),
+    QStringLiteral("amplifier"), QStringLiteral("receiver"), QStringLiteral("turntable"), QStringLiteral("radio"), QStringLiteral("tuner"),     QStringLiteral("recorder"),
+    QStringLiteral("fine"),    QStringLiteral("100"),      QStringLiteral("everything"), QStringLiteral("properly"), QStringLiteral("carefully"), QStringLiteral("with"), QStringLiteral("care")};
+
+bool isBareClaim(const QString &clause)
+{
+    static const QRegularExpression notWord(QStringLiteral("[^\\p{L}\\p{N}]+"));
+    bool claims = false;
+    for (const QString &word : clause.toLower().split(notWord, Qt::SkipEmptyParts)) {
+        if (bareWords.contains(word))
+            claims = true;
+        else if (!fillers.contains(word))
+            return false;
+    }
+    return claims;
+}
+
+struct Clause {
+    QString text;
+    QString parting; // what stood behind it: ", " or ". " or a line break
+};
+
+QList<Clause> clausesOf(const QString &text)
+{
+    // A comma or point inside a number or an abbreviation has no space behind it.
+    static const QRegularExpression parting(QStringLiteral("(?:[,;.!:]+(?:[ \\t]+|(?=\\n)|$))|[ \\t]*\\n+"));
+    QList<Clause> clauses;
+    qsizetype at = 0;
+    for (auto it = parting.globalMatch(text); it.hasNext();) {
+        const auto match = it.next();
+        clauses << Clause{text.mid(at, match.capturedStart() - at), match.captured()};
+        at = match.capturedEnd();
+    }
+    if (at < text.size())
+        clauses << Clause{text.mid(at), {}};
+    return clauses;
+}
+
+} // namespace
+
+QString plainText(const QString &text)
+{
+    QString out;
+    out.reserve(text.size());
+    const QString unix = QString(text).replace(QStringLiteral("\r\n"), QStringLiteral("\n"));
+    for (qsizetype i = 0; i < unix.size(); ++i) {
+        const QChar c = unix.at(i);
+        if (c == QLatin1Char('\n') || c == QChar(0x2028) || c == QChar(0x2029) || c == QLatin1Char('\r'))
+            out += QLatin1Char('\n');
+        else if (c == QLatin1Char('\t'))
+            out += QLatin1Char(' ');
+        else if (c.isHighSurrogate() && i + 1 < unix.size() && unix.at(i + 1).isLowSurrogate())
+            out += c, out += unix.at(++i);
+        else if (c.isSurrogate() || c.category() == QChar::Other_Control || c == QChar(0xFFFC) || c == QChar(0xFFFE) || c == QChar(0xFFFF)
+                 || c == QChar(0xFEFF) || isBidiControl(c))
+            continue;
+        else
+            out += c;
+    }
+    return out.trimmed();
+}
+
+QString withoutBareClaims(const QString &text)
+{
+    const QString plain = plainText(text);
+    QString out;
+    bool dropped = false;
+    const auto clauses = clausesOf(plain);
+    for (const Clause &clause : clauses) {
+        if (isBareClaim(clause.text)) {
+            dropped = true;
+            // "new belt, fully serviced." keeps the full stop of what went.
+            if (!out.isEmpty() && clause.parting.contains(QLatin1Char('.'))) {
+                while (out.endsWith(QLatin1Char(' ')) || out.endsWith(QLatin1Char(',')))
+                    out.chop(1);
+                if (!out.endsWith(QLatin1Char('.')))
+                    out += clause.parting;
+                else
+                    out += QLatin1Char(' ');
+            }
+            continue;
+        }
+        out += clause.text + clause.parting;
+    }
+    if (!dropped)
+        return plain;
+    out = out.trimmed();
+    while (out.endsWith(QLatin1Char(',')) || out.endsWith(QLatin1Char(';')) || out.endsWith(QLatin1Char(':')))
+        out.chop(1);
+    return out;
+}
+
+QString isolated(const QString &text)
+{
+    for (const QChar c : text) {
+        const auto direction = c.direction();
+        if (direction == QChar::DirR || direction == QChar::DirAL || direction == QChar::DirRLO || direction == QChar::DirRLE || c.isSurrogate())
+            return QChar(0x2068) + text + QChar(0x2069);
+    }
+    return text;
+}
+
+} // namespace ts

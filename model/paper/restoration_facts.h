@@ -1,0 +1,109 @@
+#pragma once
+
+#include <QByteArray>
+#include <QDate>
+#include <QDateTime>
+#include <QList>
+#include <QString>
+#include <QStringList>
+
+namespace ts {
+
+/// Everything that a restoration sheet says, as plain text and in the order it is printed: gathered once from the records,
+/// then laid out as paper or as a web page. Nothing in it is escaped yet. An empty text or list means "not recorded".
+struct RestorationFacts {
+    struct Picture {
+        QByteArray jpeg;
+        int width = 0;
+        int height = 0;
+        QString caption;
+    };
+    /// One symptom with what was found and done about it; `seen` is empty in the row of work that belongs to none.
+    struct Work {
+        QString seen;
+        QString conditions;
+        QString state; ///< "cleared", "still open"
+        bool open = false;
+        QStringList causes;
+        QStringList done;
+    };
+    /// One value of a reading: "47 gf·cm" and its 95 % uncertainty "± 2 gf·cm".
+    struct Value {
+        QString text;
+        QString spread;
+    };
+    struct Measured {
+        QString what;
+        QString conditions;
+        QString wanted;
+        QString source; ///< who says what is wanted
+        Value found;
+        Value during; ///< only where the point was not measured as it leaves
+        Value leaves;
+        QString meter;
+        QString verdict; ///< word of the enum: "within", "outside", "too_close_to_call", "no_limit"; of `leaves`
+        QString verdictText;
+        QString chance; ///< "72 % likely within", where too close to call
+    };
+    struct Proved {
+        QString text;
+        QString result;
+        QString cameOut; ///< word of the enum
+        QString cameOutText;
+        QString instrument;
+        QString by; ///< date and initials
+    };
+    struct Soaked {
+        QString name;
+        QString length; ///< "4 h 10 min", "still running"
+        QString interruptions;
+        QString conditions;
+        QString readings; ///< "25 readings from 47.1 to 48.2 °C, wanted up to 60 °C"
+        QString verdict;  ///< as in Measured, of the worst reading; empty where nothing was wanted
+        QString verdictText;
+    };
+    struct Fitted {
+        QString what;
+        QString position;
+        QString oldValue;
+        int quantity = 1;
+    };
+    struct Safety {
+        QString protectionClass;
+        QString ruleSets;
+        QList<Proved> checks;
+        bool recorded = false; ///< at least one check was passed or failed
+    };
+    /// A plain line with its heading: "Looks", "clean, lid scratched".
+    struct Labelled {
+        QString label;
+        QString text;
+    };
+
+    QString tag;
+    QString name;
+    QStringList identity; ///< "Serial 1180427", "made about 1988" …
+    QString benchName;
+    QStringList benchAddress;
+    QString worker;
+    QDateTime madeAt;
+    QString date;
+    QString saidBy; ///< "The seller said", "The owner said"
+    QString claim;
+    QList<Picture> pictures;
+    QList<Work> work;
+    QList<Measured> measured;
+    QString oneMeter; ///< the meter of all readings, where it is one
+    QList<Proved> proved;
+    QList<Soaked> soaked;
+    QList<Fitted> fitted;
+    QStringList notDone;
+    QList<Labelled> buyer;
+    QStringList flaws;
+    Safety safety;
+    QStringList use;
+    QStringList cautions;
+    QString terms;
+};
+
+} // namespace ts
