@@ -24,6 +24,7 @@ const QList<Command> &commands()
         {QStringLiteral("sound"), QStringLiteral("FILE --test T [--json]"), QStringLiteral("measures a recording (not in this version)"), false, runSound},
         {QStringLiteral("import"), QStringLiteral("BOOK FILE --as KIND [--dry-run] [--map \"Their column=ours\"]"), QStringLiteral("units, comparables, open-repair-data, json"), false, runImport},
         {QStringLiteral("export"), QStringLiteral("BOOK --as KIND -o FILE"), QStringLiteral("csv, json, open-repair-data"), false, runExport},
+        {QStringLiteral("set"), QStringLiteral("BOOK [NAME VALUE]"), QStringLiteral("lists the settings, or sets one: bench_name, terms, hourly_rate …"), false, runSet},
         {QStringLiteral("verify"), QStringLiteral("BOOK"), QStringLiteral("says whether it is sound, and what is not"), false, runVerify},
         {QStringLiteral("backup"), QStringLiteral("BOOK -o FILE"), QStringLiteral("a checked copy"), false, runBackup},
     };

@@ -19,6 +19,7 @@ struct Command {
 // Each in the file named after its family.
 Exit runNew(Invocation &);
 Exit runDemo(Invocation &);
+Exit runSet(Invocation &);
 Exit runVerify(Invocation &);
 Exit runBackup(Invocation &);
 Exit runTakeIn(Invocation &);

@@ -2,6 +2,7 @@
 
 #include "model/store/store.h"
 
+#include <QIODevice>
 #include <QJsonDocument>
 
 #include <cstdio>

@@ -31,8 +31,13 @@ const Command *commandNamed(const char *name)
     return nullptr;
 }
 
+// What goes wrong reaches the person as one sentence (Trouble); the libraries' own remarks would only stand in its way.
+void leaveUnsaid(QtMsgType, const QMessageLogContext &, const QString &) {}
+
 int runCommand(const Command &command, int &argc, char **argv)
 {
+    if (qEnvironmentVariableIsEmpty("TURNSCREW_TRACE"))
+        qInstallMessageHandler(leaveUnsaid);
     std::unique_ptr<QCoreApplication> application;
     if (command.draws) {
         qputenv("QT_QPA_PLATFORM", "offscreen"); // commands draw on paper, never on a screen
