@@ -2,6 +2,7 @@
 
 #include "model/store/rack_reader.h"
 #include "model/store/soundness.h"
+#include "model/store/transaction.h"
 
 namespace ts {
 
@@ -116,6 +117,9 @@ Expected<Id<Unit>> Desk::unitByTag(int tag)
 
 Expected<UnitFile> Desk::unitFile(const Id<Unit> &id)
 {
+    const auto moment = Transaction::begin(m_store->connection(), Transaction::Use::Reading);
+    if (!moment)
+        return moment.trouble();
     UnitFile file;
     auto unit = get(id);
     if (!unit)
@@ -128,6 +132,9 @@ Expected<UnitFile> Desk::unitFile(const Id<Unit> &id)
 
 Expected<BenchFile> Desk::benchFile()
 {
+    const auto moment = Transaction::begin(m_store->connection(), Transaction::Use::Reading);
+    if (!moment)
+        return moment.trouble();
     BenchFile file;
     if (auto done = readLists(*this, file.lists, {}, {}); !done)
         return done.trouble();

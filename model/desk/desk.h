@@ -86,7 +86,7 @@ public:
     /// A checked copy into a new file; never over an existing one.
     Expected<void> backup(const QString &file);
     /// Looks whether someone else changed the workbook and tells who listens; call it by a timer. (A shared workbook tells by itself
-    /// while an event loop runs.)
+    /// while an event loop runs, but only this finds a server again that went away.)
     Expected<void> poll();
 
 Q_SIGNALS:

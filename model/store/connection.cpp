@@ -2,8 +2,6 @@
 
 #include "model/store/sql_trouble.h"
 
-#include <QDir>
-#include <QFile>
 #include <QFileInfo>
 #include <QSqlDriver>
 #include <QSqlError>
@@ -24,32 +22,6 @@ QString nextName()
     return QStringLiteral("workbook-%1").arg(count++);
 }
 
-Expected<void> checkFile(const BookAddress &address, Connection::Mode mode)
-{
-    const QFileInfo info(address.file);
-    const QString did = QStringLiteral("Cannot open %1").arg(address.display());
-    if (mode == Connection::Mode::Create) {
-        const QString make = QStringLiteral("Cannot make %1").arg(address.display());
-        if (info.exists() || info.isSymLink())
-            return Trouble{make, QStringLiteral("there is a file of that name already"), QStringLiteral("choose another name")};
-        if (!info.dir().exists())
-            return Trouble{make, QStringLiteral("the folder %1 does not exist").arg(info.dir().path()), {}};
-        return {};
-    }
-    if (!info.exists())
-        return Trouble{did, QStringLiteral("there is no such file"), QStringLiteral("make one with: turnscrew new")};
-    if (info.isDir())
-        return Trouble{did, QStringLiteral("it is a folder"), QStringLiteral("name the workbook file in it")};
-    QFile file(address.file);
-    if (!file.open(QIODevice::ReadOnly))
-        return Trouble{did, QStringLiteral("it may not be read (%1)").arg(file.errorString()), {}};
-    if (file.size() == 0)
-        return Trouble{did, QStringLiteral("the file is empty"), QStringLiteral("take it from a backup, or make a new one")};
-    if (file.read(16) != QByteArrayLiteral("SQLite format 3\0"))
-        return Trouble{did, QStringLiteral("it is not a Turnscrew workbook"), {}};
-    return {};
-}
-
 } // namespace
 
 Connection::Connection(BookAddress address, QString name)
@@ -60,21 +32,31 @@ Connection::Connection(BookAddress address, QString name)
 
 Connection::~Connection()
 {
-    m_statements.clear();
-    m_failed.clear();
-    m_database.close();
+    drop();
+}
+
+// The driver goes first: a statement that outlives it has nothing to take leave of.
+void Connection::drop()
+{
     m_database = QSqlDatabase();
     QSqlDatabase::removeDatabase(m_name);
+    m_statements.clear();
+    m_failed.clear();
 }
 
 Expected<std::unique_ptr<Connection>> Connection::open(const BookAddress &address, Mode mode)
 {
-    if (address.engine == BookAddress::Engine::Sqlite)
-        if (auto checked = checkFile(address, mode); !checked)
+    const bool file = address.engine == BookAddress::Engine::Sqlite;
+    if (file)
+        if (auto checked = mode == Mode::Create ? claimBookFile(address) : checkBookFile(address); !checked)
             return checked.trouble();
     std::unique_ptr<Connection> connection(new Connection(address, nextName()));
-    if (auto ready = connection->setUp(mode); !ready)
+    if (auto ready = connection->setUp(mode); !ready) {
+        connection.reset();
+        if (file && mode == Mode::Create) // it was claimed, so it is ours to remove
+            removeBookFile(address.file);
         return ready.trouble();
+    }
     return connection;
 }
 
@@ -83,20 +65,37 @@ Expected<void> Connection::setUp(Mode mode)
     if (!m_database.isValid())
         return Trouble{QStringLiteral("Cannot open %1").arg(m_address.display()), QStringLiteral("Qt's %1 driver is not installed").arg(pick("SQLite", "PostgreSQL")),
                        QStringLiteral("install %1").arg(pick("libqt6sql6-sqlite", "libqt6sql6-psql"))};
-    if (isPostgres()) {
-        m_database.setHostName(m_address.host);
-        m_database.setPort(m_address.port);
-        m_database.setDatabaseName(m_address.database);
-        m_database.setUserName(m_address.user);
-        m_database.setConnectOptions(m_address.options.isEmpty() ? QStringLiteral("connect_timeout=10")
-                                                                 : m_address.options + QStringLiteral(";connect_timeout=10"));
-        if (!m_database.open())
-            return Trouble{QStringLiteral("Cannot reach %1").arg(m_address.display()), plainReason(m_database.lastError()),
-                           QStringLiteral("see that the server runs and that you may use it")};
-        return plain(QStringLiteral("SET client_min_messages = error")); // notices would go to standard error
-    }
+    if (isPostgres())
+        return setUpServer();
+    if (auto done = setUpFile(); !done || mode != Mode::Create)
+        return done;
+    return plain(QStringLiteral("PRAGMA journal_mode = WAL"));
+}
+
+Expected<void> Connection::setUpServer()
+{
+    m_database.setHostName(m_address.host);
+    m_database.setPort(m_address.port);
+    m_database.setDatabaseName(m_address.database);
+    m_database.setUserName(m_address.user);
+    m_database.setConnectOptions(m_address.options.isEmpty() ? QStringLiteral("connect_timeout=10")
+                                                             : m_address.options + QStringLiteral(";connect_timeout=10"));
+    if (!m_database.open())
+        return Trouble{QStringLiteral("Cannot reach %1").arg(m_address.display()), plainReason(m_database.lastError()),
+                       QStringLiteral("see that the server runs and that you may use it")};
+    if (auto done = plain(QStringLiteral("SET client_min_messages = error")); !done) // notices would go to standard error
+        return done;
+    return plain(QStringLiteral("SET lock_timeout = %1").arg(busyMilliseconds));
+}
+
+Expected<void> Connection::setUpFile()
+{
+    m_access = bookAccess(m_address.file);
     QUrl url = QUrl::fromLocalFile(m_address.file);
-    url.setQuery(mode == Mode::Create ? QStringLiteral("mode=rwc") : QStringLiteral("mode=rw"));
+    // A plain open would make an empty file. A file that nobody can write needs no locks, and could not have them: they are files too.
+    url.setQuery(m_access == BookAccess::Writable   ? QStringLiteral("mode=rw")
+                 : m_access == BookAccess::ReadOnly ? QStringLiteral("mode=ro")
+                                                    : QStringLiteral("mode=ro&immutable=1"));
     m_database.setDatabaseName(url.toString(QUrl::FullyEncoded));
     m_database.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(busyMilliseconds));
     if (!m_database.open())
@@ -107,13 +106,29 @@ Expected<void> Connection::setUp(Mode mode)
     for (const QString &pragma : session)
         if (auto done = plain(pragma); !done)
             return done;
-    if (mode == Mode::Create)
-        return plain(QStringLiteral("PRAGMA journal_mode = WAL"));
     return {};
+}
+
+Expected<void> Connection::ready()
+{
+    if (!m_lost)
+        return {};
+    if (m_held > 0) // what was begun in the old session cannot go on in a new one
+        return goneTrouble(m_address);
+    drop();
+    m_database = QSqlDatabase::addDatabase(QStringLiteral("QPSQL"), m_name);
+    m_lost = false;
+    auto done = setUp(Mode::Existing);
+    m_lost = !done;
+    if (done)
+        subscribe();
+    return done;
 }
 
 Expected<QSqlQuery *> Connection::prepared(const QString &sql, const QVariantList &values)
 {
+    if (auto usable = ready(); !usable)
+        return usable.trouble();
     auto &query = m_statements[sql];
     if (!query) {
         auto fresh = std::make_unique<QSqlQuery>(m_database);
@@ -152,9 +167,11 @@ Expected<void> Connection::forEach(const QString &sql, const QVariantList &value
     const auto query = prepared(sql, values);
     if (!query)
         return query.trouble();
+    ++m_held;
     while ((*query)->next())
         if (!each(**query))
             break;
+    --m_held;
     const QSqlError error = (*query)->lastError();
     (*query)->finish();
     if (error.isValid())
@@ -193,6 +210,8 @@ Expected<QVariant> Connection::value(const QString &sql, const QVariantList &val
 
 Expected<void> Connection::plain(const QString &sql)
 {
+    if (auto usable = ready(); !usable)
+        return usable;
     QSqlQuery query(m_database);
     if (!query.exec(sql))
         return trouble(query.lastError());
@@ -211,12 +230,18 @@ QString Connection::minutesBetween(const QString &from, const QString &to) const
 
 void Connection::listen(std::function<void()> changed)
 {
-    if (!isPostgres() || !m_database.driver()->subscribeToNotification(QStringLiteral("turnscrew_changed")))
+    m_changed = std::move(changed);
+    subscribe();
+}
+
+void Connection::subscribe()
+{
+    if (!isPostgres() || !m_changed || !m_database.driver()->subscribeToNotification(QStringLiteral("turnscrew_changed")))
         return;
     QObject::connect(m_database.driver(), &QSqlDriver::notification, m_database.driver(),
-                     [told = std::move(changed)](const QString &, QSqlDriver::NotificationSource source, const QVariant &) {
+                     [this](const QString &, QSqlDriver::NotificationSource source, const QVariant &) {
                          if (source != QSqlDriver::SelfSource)
-                             told();
+                             m_changed();
                      });
 }
 
@@ -228,39 +253,14 @@ qint64 Connection::dataVersion()
     return version ? version->toLongLong() : 0;
 }
 
-Trouble Connection::trouble(const QSqlError &error) const
+Trouble Connection::trouble(const QSqlError &error)
 {
-    return sqlTrouble(error, m_address);
-}
-
-Expected<std::unique_ptr<Transaction>> Transaction::begin(Connection &connection)
-{
-    // IMMEDIATE and the advisory lock both make one writer wait for the other, so journal numbers ascend in order of commit.
-    if (auto begun = connection.plain(connection.pick("BEGIN IMMEDIATE", "BEGIN")); !begun)
-        return begun.trouble();
-    std::unique_ptr<Transaction> transaction(new Transaction(connection));
-    if (connection.isPostgres())
-        if (auto locked = connection.plain(QStringLiteral("SELECT pg_advisory_xact_lock(1414746947)")); !locked)
-            return locked.trouble();
-    return transaction;
-}
-
-Transaction::~Transaction()
-{
-    if (!m_open)
-        return;
-    (void)m_connection.plain(QStringLiteral("ROLLBACK"));
-    m_connection.dropFailed();
-}
-
-Expected<void> Transaction::commit()
-{
-    auto done = m_connection.plain(QStringLiteral("COMMIT"));
-    if (done) {
-        m_open = false;
-        m_connection.dropFailed();
-    }
-    return done;
+    m_lost = m_lost || isGone(error, m_address);
+    const Trouble why = sqlTrouble(error, m_address);
+    if (isReadOnly() && !isPostgres() && QFileInfo(m_address.file + QStringLiteral("-wal")).size() > 0)
+        return Trouble{why.did, QStringLiteral("it is read-only and was not closed properly, so a part of it is in the file beside it"),
+                       QStringLiteral("copy both to a place where you may write")};
+    return why;
 }
 
 } // namespace ts

@@ -2,6 +2,7 @@
 
 #include "model/records/kind.h"
 #include "model/store/book_address.h"
+#include "model/store/book_file.h"
 
 #include <QSqlDatabase>
 #include <QSqlQuery>
@@ -14,7 +15,8 @@
 namespace ts {
 
 /// One database session, of one thread. All SQL of the program goes through here, with values bound, never pasted in.
-/// Statements are prepared once and kept.
+/// Statements are prepared once and kept. When a server goes away, the call that notices it is refused, and the next one
+/// outside of a transaction opens the session again.
 class Connection {
 public:
     enum class Mode { Existing, Create };
@@ -25,6 +27,10 @@ public:
 
     [[nodiscard]] bool isPostgres() const { return m_address.engine == BookAddress::Engine::Postgres; }
     [[nodiscard]] const BookAddress &address() const { return m_address; }
+    /// A file that may not be written here (SQLite).
+    [[nodiscard]] bool isReadOnly() const { return m_access != BookAccess::Writable; }
+    /// The server went away and the session was not opened again yet.
+    [[nodiscard]] bool isLost() const { return m_lost; }
 
     /// Runs a statement; answers how many rows it changed.
     Expected<qint64> run(const QString &sql, const QVariantList &values = {});
@@ -50,30 +56,24 @@ public:
 private:
     Connection(BookAddress address, QString name);
     Expected<void> setUp(Mode mode);
+    Expected<void> setUpServer();
+    Expected<void> setUpFile();
+    Expected<void> ready(); ///< opens a lost session again
+    void subscribe();
+    void drop();
     Expected<QSqlQuery *> prepared(const QString &sql, const QVariantList &values);
-    [[nodiscard]] Trouble trouble(const QSqlError &error) const;
+    [[nodiscard]] Trouble trouble(const QSqlError &error);
 
     BookAddress m_address;
     QString m_name;
     QSqlDatabase m_database;
+    std::function<void()> m_changed;
+    BookAccess m_access = BookAccess::Writable;
+    bool m_lost = false;
     friend class Transaction;
-    void dropFailed() { m_failed.clear(); }
+    int m_held = 0; ///< transactions and readings under way, which end with the session
     std::unordered_map<QString, std::unique_ptr<QSqlQuery>> m_statements;
     std::vector<std::unique_ptr<QSqlQuery>> m_failed;
-};
-
-/// Everything between begin and commit, or nothing: rolls back when it goes without commit.
-class Transaction {
-public:
-    [[nodiscard]] static Expected<std::unique_ptr<Transaction>> begin(Connection &connection);
-    ~Transaction();
-    /// Done only where this answers ok.
-    Expected<void> commit();
-
-private:
-    explicit Transaction(Connection &connection) : m_connection(connection) {}
-    Connection &m_connection;
-    bool m_open = true;
 };
 
 } // namespace ts

@@ -1,6 +1,7 @@
 #include "model/store/migrations.h"
 
 #include "model/store/file_copy.h"
+#include "model/store/transaction.h"
 
 #include <QDir>
 #include <QFile>
@@ -15,16 +16,22 @@ namespace {
 
 constexpr int applicationId = 0x54534357; // "TSCW", in SQLite's header field for it
 
-// All steps in one transaction: a failure in the third leaves the workbook at the first.
-Expected<void> runAll(Connection &connection, const QList<Migration> &migrations)
+// All steps in one transaction: a failure in the third leaves the workbook at the first. Answers false, with nothing done, where
+// the workbook no longer stands at `step`: another program was quicker.
+Expected<bool> runAll(Connection &connection, const QList<Migration> &migrations, int step)
 {
     auto transaction = Transaction::begin(connection);
     if (!transaction)
         return transaction.trouble();
+    const auto stands = schemaStep(connection);
+    if (!stands)
+        return stands.trouble();
+    if (stands->value_or(0) != step)
+        return false;
     for (const Migration &migration : migrations)
         for (const QString &statement : migration.statements)
             if (auto done = connection.plain(statement); !done)
-                return done;
+                return done.trouble();
     const Migration &last = migrations.last();
     const auto put = [&connection](const QString &name, int value) {
         return connection.run(QStringLiteral("INSERT INTO workbook (name, value) VALUES (?, ?) "
@@ -37,11 +44,13 @@ Expected<void> runAll(Connection &connection, const QList<Migration> &migrations
         return done.trouble();
     if (!connection.isPostgres()) {
         if (auto done = connection.plain(QStringLiteral("PRAGMA user_version = %1").arg(last.number)); !done)
-            return done;
+            return done.trouble();
         if (auto done = connection.plain(QStringLiteral("PRAGMA application_id = %1").arg(applicationId)); !done)
-            return done;
+            return done.trouble();
     }
-    return (*transaction)->commit();
+    if (auto done = (*transaction)->commit(); !done)
+        return done.trouble();
+    return true;
 }
 
 Expected<QString> copyBefore(Connection &connection, int step, const QDateTime &now)
@@ -162,9 +171,10 @@ MigrationReport migrate(Connection &connection, const QList<Migration> &migratio
     for (const Migration &migration : migrations)
         if (migration.number > step)
             pending << migration;
-    if (auto done = runAll(connection, pending); !done)
+    const auto done = runAll(connection, pending, step);
+    if (!done)
         return failed(done.trouble());
-    return report;
+    return *done ? report : migrate(connection, migrations, now);
 }
 
 } // namespace ts

@@ -36,12 +36,11 @@ std::optional<Meaning> sqliteMeaning(int code)
 }
 
 // SQLSTATE classes, from PostgreSQL's appendix of error codes.
-std::optional<Meaning> postgresMeaning(const QString &state, const QSqlError &error)
+std::optional<Meaning> postgresMeaning(const QString &state)
 {
-    if (state.startsWith(QLatin1String("08")) || state.startsWith(QLatin1String("57P")) || error.type() == QSqlError::ConnectionError
-        || (state.isEmpty() && error.databaseText().contains(QLatin1String("connection"))))
-        return Meaning{QLatin1String("the server went away; what was not finished was not recorded"), QLatin1String("try again when it is back")};
-    if (state.startsWith(QLatin1String("53100")))
+    if (state == QLatin1String("55P03"))
+        return Meaning{QLatin1String("another program is writing to it"), QLatin1String("close that one or try again in a moment")};
+    if (state == QLatin1String("53100"))
         return Meaning{QLatin1String("the server's disk is full; nothing was changed"), QLatin1String("make room on the server and try again")};
     if (state == QLatin1String("42501"))
         return Meaning{QLatin1String("you may not do that in this database"), QLatin1String("ask whoever looks after it")};
@@ -62,10 +61,27 @@ QString plainReason(const QSqlError &error)
     return text.isEmpty() ? QStringLiteral("the database gave no reason") : text;
 }
 
+bool isGone(const QSqlError &error, const BookAddress &address)
+{
+    if (address.engine != BookAddress::Engine::Postgres)
+        return false;
+    const QString state = error.nativeErrorCode();
+    return state.startsWith(QLatin1String("08")) || state.startsWith(QLatin1String("57P")) || error.type() == QSqlError::ConnectionError
+        || (state.isEmpty() && error.databaseText().contains(QLatin1String("connection")));
+}
+
+Trouble goneTrouble(const BookAddress &address)
+{
+    return Trouble{QStringLiteral("Cannot use %1").arg(address.display()), QStringLiteral("the server went away; what was not finished was not recorded"),
+                   QStringLiteral("try again when it is back")};
+}
+
 Trouble sqlTrouble(const QSqlError &error, const BookAddress &address)
 {
+    if (isGone(error, address))
+        return goneTrouble(address);
     const bool postgres = address.engine == BookAddress::Engine::Postgres;
-    const auto meaning = postgres ? postgresMeaning(error.nativeErrorCode(), error) : sqliteMeaning(error.nativeErrorCode().toInt());
+    const auto meaning = postgres ? postgresMeaning(error.nativeErrorCode()) : sqliteMeaning(error.nativeErrorCode().toInt());
     const QString did = QStringLiteral("Cannot use %1").arg(address.display());
     if (meaning)
         return Trouble{did, meaning->wrong, meaning->todo};

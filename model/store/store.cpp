@@ -2,9 +2,9 @@
 
 #include "model/records/all_records.h"
 #include "model/store/file_copy.h"
+#include "model/store/transaction.h"
 
 #include <QCryptographicHash>
-#include <QFile>
 #include <QFileInfo>
 
 namespace ts {
@@ -31,10 +31,21 @@ Expected<std::unique_ptr<Store>> Store::open(const BookAddress &address, const Q
     if (!migrations)
         return migrations.trouble();
     std::unique_ptr<Store> store(new Store(*std::move(connection), who));
+    store->logAhead();
     store->m_migration = migrate(*store->m_connection, *migrations, now);
     if (store->m_migration.outcome == MigrationOutcome::NewerRefused || store->m_migration.outcome == MigrationOutcome::Failed)
         return store->m_migration.trouble;
     return store;
+}
+
+// A copy made by SQLite comes without the write-ahead log, and readers would wait for writers. Where it cannot be had it works without.
+void Store::logAhead()
+{
+    if (m_connection->isPostgres() || m_connection->isReadOnly())
+        return;
+    const auto mode = m_connection->value(QStringLiteral("PRAGMA journal_mode"));
+    if (mode && mode->toString() != QLatin1String("wal"))
+        (void)m_connection->plain(QStringLiteral("PRAGMA journal_mode = WAL"));
 }
 
 Expected<std::unique_ptr<Store>> Store::create(const BookAddress &address, const QDateTime &now, const QString &who)
@@ -43,25 +54,27 @@ Expected<std::unique_ptr<Store>> Store::create(const BookAddress &address, const
     auto connection = Connection::open(address, Connection::Mode::Create);
     if (!connection)
         return connection.trouble();
+    const Trouble taken{QStringLiteral("Cannot make a workbook in %1").arg(address.display()), QStringLiteral("there is something in it already"),
+                        QStringLiteral("use an empty database")};
     if (!file) {
         const auto step = schemaStep(**connection);
         if (!step)
             return step.trouble();
         if (*step != 0)
-            return Trouble{QStringLiteral("Cannot make a workbook in %1").arg(address.display()), QStringLiteral("there is something in it already"),
-                           QStringLiteral("use an empty database")};
+            return taken;
     }
     const auto migrations = carriedMigrations((*connection)->isPostgres());
     if (!migrations)
         return migrations.trouble();
     std::unique_ptr<Store> store(new Store(*std::move(connection), who));
     store->m_migration = migrate(*store->m_connection, *migrations, now);
+    if (store->m_migration.outcome == MigrationOutcome::UpToDate) // someone else made it at the same moment
+        return taken;
     if (store->m_migration.outcome != MigrationOutcome::Upgraded) {
         const Trouble why = store->m_migration.trouble;
         store.reset();
         if (file) // what was begun was ours alone
-            for (const auto *end : {"", "-wal", "-shm"})
-                QFile::remove(address.file + QLatin1String(end));
+            removeBookFile(address.file);
         return why;
     }
     return store;
@@ -175,29 +188,25 @@ Expected<Change> Store::commit(const Change &change, const QDateTime &at, const 
 
 Expected<QString> Store::undo(const QDateTime &at)
 {
-    const auto entry = m_journal.undoable();
-    if (!entry)
-        return entry.trouble();
-    if (!*entry)
-        return Trouble{QStringLiteral("There is nothing to undo"), {}, {}};
-    return takeBack(**entry, false, at);
+    return takeBack(false, at);
 }
 
 Expected<QString> Store::redo(const QDateTime &at)
 {
-    const auto entry = m_journal.redoable();
-    if (!entry)
-        return entry.trouble();
-    if (!*entry)
-        return Trouble{QStringLiteral("There is nothing to do again"), {}, {}};
-    return takeBack(**entry, true, at);
+    return takeBack(true, at);
 }
 
-Expected<QString> Store::takeBack(const JournalEntry &entry, bool again, const QDateTime &at)
+Expected<QString> Store::takeBack(bool again, const QDateTime &at)
 {
     auto transaction = Transaction::begin(*m_connection);
     if (!transaction)
         return transaction.trouble();
+    const auto found = again ? m_journal.redoable() : m_journal.undoable();
+    if (!found)
+        return found.trouble();
+    if (!*found)
+        return Trouble{again ? QStringLiteral("There is nothing to do again") : QStringLiteral("There is nothing to undo"), {}, {}};
+    const JournalEntry &entry = **found;
     auto recorded = m_journal.change(entry);
     if (!recorded)
         return recorded.trouble();
@@ -302,14 +311,13 @@ Expected<void> Store::backup(const QString &file, const QDateTime &now)
     auto copy = create(address, now, QString());
     if (!copy)
         return copy.trouble();
-    // One snapshot for all tables, so the copy is of one moment.
-    if (auto begun = m_connection->plain(QStringLiteral("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY")); !begun)
-        return begun;
+    auto moment = Transaction::begin(*m_connection, Transaction::Use::Reading);
+    if (!moment)
+        return moment.trouble();
     auto done = copyRows(**copy);
-    (void)m_connection->plain(QStringLiteral("COMMIT"));
     copy->reset();
     if (!done)
-        QFile::remove(address.file);
+        removeBookFile(address.file);
     return done;
 }
 

@@ -50,7 +50,8 @@ private:
     Expected<void> fillNumbers(const Kind &kind, Row &row);
     Expected<qint64> nextNumber(const QString &counter);
     Expected<void> raiseNumber(const QString &counter, qint64 atLeast);
-    Expected<QString> takeBack(const JournalEntry &entry, bool again, const QDateTime &at);
+    Expected<QString> takeBack(bool again, const QDateTime &at);
+    void logAhead();
     Expected<void> copyRows(Store &target);
 
     std::unique_ptr<Connection> m_connection;
