@@ -25,7 +25,7 @@ QList<AcceptanceArea> areas(std::initializer_list<const char *> lines)
     return all;
 }
 
-const auto electrolytics = "Electrolytic capacitors:capacitor,electrolytic,cap,caps,recap";
+const auto electrolytics = "Electrolytic capacitors:capacitor,electrolytic,cap,recap";
 
 } // namespace
 
@@ -58,7 +58,7 @@ CategoryFacts factsOf(Category category)
                 {worn(electrolytics, true), worn("Lamps:lamp,bulb"), worn("Speaker relay:relay")}};
     case Category::Tuner:
         return {true, true, {Mains},
-                areas({"stations across the band, weak ones too:station,band,sensitivity,reception", "stereo and separation:stereo,separation", "muting and meters:mut,meter",
+                areas({"stations across the band, weak ones too:station,band,sensitivity,reception", "stereo and separation:stereo,separation", "muting and meters:muting,mute,meter",
                        "drift after half an hour:drift", "presets after an hour unplugged:preset,memory", "AM with its loop:am,loop", "outlets alike:outlet,output,channel"}),
                 {worn("Dial lamps:lamp,bulb"), worn("Memory cell or backup capacitor:cell,battery,backup"), worn(electrolytics, true)}};
     case Category::ReelRecorder:
@@ -70,12 +70,12 @@ CategoryFacts factsOf(Category category)
         return {false, false, {Lifting},
                 areas({"a slow sweep at normal listening level:sweep", "each driver by itself:driver,woofer,tweeter,midrange,cone", "controls and terminals:control,terminal,switch",
                        "the pair compared:pair,match,both"}),
-                {worn("Cone surrounds:surround"), worn("Crossover capacitors:capacitor,electrolytic,cap,caps,recap", true)}};
+                {worn("Cone surrounds:surround"), worn("Crossover capacitors:capacitor,electrolytic,cap,recap", true)}};
     case Category::Radio:
         return {true, true, {Mains, StoredCharge, ValveHighTension, LiveChassis, OldMaterials},
                 areas({"every band:band,station,reception", "hum:hum", "tone and volume controls:tone,volume,control", "pick-up socket:pick-up,pickup,gram",
                        "two hours with the cabinet closed:cabinet,closed,temperature", "back, knobs and their screws insulated:back,knob,grub", "mains lead and its polarity:lead,polarity,plug"}),
-                {worn("Paper and coupling capacitors:coupling,paper,capacitor,cap,caps,recap", true), worn("Smoothing capacitors:smoothing,electrolytic,recap"),
+                {worn("Paper and coupling capacitors:coupling,paper,capacitor,cap,recap", true), worn("Smoothing capacitors:smoothing,electrolytic,recap"),
                  worn("Valves:valve"), worn("Dial lamps:lamp,bulb")}};
     case Category::GameConsole:
         return {true, true, {Mains, SwitchingPrimary, Laser, Lithium},
@@ -91,7 +91,7 @@ CategoryFacts factsOf(Category category)
         return {true, true, {Mains, StoredCharge, PictureTube, Lifting, TestGearPrecaution},
                 areas({"every range against something better known:range,against,reference,accuracy", "self-test:self-test,self test,selftest", "probes and leads:probe,lead",
                        "every control and socket:control,socket,switch,knob"}),
-                {worn("Tantalum and electrolytic capacitors:tantalum,capacitor,electrolytic,cap,caps,recap", true), worn("Memory cell:cell,battery")}};
+                {worn("Tantalum and electrolytic capacitors:tantalum,capacitor,electrolytic,cap,recap", true), worn("Memory cell:cell,battery")}};
     case Category::Other:
         break;
     }

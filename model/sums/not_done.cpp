@@ -13,8 +13,8 @@ namespace {
 bool speaksOf(const QString &text, const QStringList &words)
 {
     return std::any_of(words.cbegin(), words.cend(), [&text](const QString &word) {
-        // A word of two or three letters ("am", "vu", "cap") must stand whole, or it would be found in others.
-        const QString pattern = QStringLiteral("\\b%1%2").arg(QRegularExpression::escape(word), word.size() <= 3 ? QStringLiteral("\\b") : QString());
+        // A word of two or three letters ("am", "vu", "cap") must stand whole, but for its plural, or it would be found in others.
+        const QString pattern = QStringLiteral("\\b%1%2").arg(QRegularExpression::escape(word), word.size() <= 3 ? QStringLiteral("s?\\b") : QString());
         return QRegularExpression(pattern, QRegularExpression::CaseInsensitiveOption | QRegularExpression::UseUnicodePropertiesOption).match(text).hasMatch();
     });
 }
