@@ -55,6 +55,12 @@ Expected<bool> runAll(Connection &connection, const QList<Migration> &migrations
 
 Expected<QString> copyBefore(Connection &connection, int step, const QDateTime &now)
 {
+    // The copy is built anew and may come out sound where the workbook is not; a damaged one is left for its backups.
+    const auto sound = connection.value(QStringLiteral("PRAGMA quick_check"));
+    if (!sound)
+        return sound.trouble();
+    if (sound->toString() != QLatin1String("ok"))
+        return Trouble{QStringLiteral("the workbook is damaged"), {}, QStringLiteral("turnscrew verify says what is wrong")};
     const QFileInfo info(connection.address().file);
     const QString stamp = now.toUTC().toString(QStringLiteral("yyyyMMdd-HHmmss"));
     const QString copy = info.dir().filePath(QStringLiteral("%1.before-step-%2-%3.turnscrew").arg(info.completeBaseName()).arg(step).arg(stamp));
@@ -158,8 +164,10 @@ MigrationReport migrate(Connection &connection, const QList<Migration> &migratio
     }
     MigrationReport report{MigrationOutcome::Upgraded, {}, {}};
     const auto failed = [&](const Trouble &why) {
+        QString reason = why.sentence();
+        reason.chop(1);
         return MigrationReport{MigrationOutcome::Failed, report.copy,
-                               Trouble{QStringLiteral("Cannot bring %1 up to date").arg(name), why.sentence(), QStringLiteral("it was left as it was")}};
+                               Trouble{QStringLiteral("Cannot bring %1 up to date").arg(name), reason, QStringLiteral("it was left as it was")}};
     };
     if (step > 0 && !connection.isPostgres()) { // PostgreSQL rolls schema changes back whole, and its owner makes its backups
         auto copy = copyBefore(connection, step, now);
