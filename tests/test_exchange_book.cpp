@@ -3,7 +3,11 @@
 #include "model/exchange/import_file.h"
 #include "tests/workbooks.h"
 
+#include <QDir>
 #include <QElapsedTimer>
+
+#include <csignal>
+#include <sys/resource.h>
 
 using namespace ts;
 using namespace ts::testing;
@@ -98,7 +102,8 @@ private Q_SLOTS:
         QVERIFY(report->refused());
         QCOMPARE(report->added, 0);
         QCOMPARE(report->problems.size(), 1);
-        QVERIFY2(report->problems.constFirst().startsWith(QStringLiteral("line 11: event_date \"18th of January\"")), qPrintable(report->problems.constFirst()));
+        QVERIFY2(report->problems.constFirst().startsWith(QStringLiteral("line 11: event_date \"18th of January\"")),
+                 qPrintable(report->problems.constFirst()));
         QCOMPARE(*desk->count(description<Unit>()), 0);
         QCOMPARE(desk->journal()->size(), 0);
     }
@@ -107,14 +112,21 @@ private Q_SLOTS:
     {
         OpenDesk desk;
         wantOk(desk.create(m_books.fresh(QStringLiteral("sqlite"))));
-        const auto says = [&](const QString &path, const QString &kind = QStringLiteral("units")) { return refusal(importFile(*desk, path, kind)); };
-        QCOMPARE(says(m_books.path(QStringLiteral("none.csv"))), QStringLiteral("Cannot import none.csv: there is no such file."));
+        const auto says = [&](const QString &path, const QString &kind = QStringLiteral("units")) {
+            return refusal(importFile(*desk, path, kind));
+        };
+        QCOMPARE(says(m_books.path(QStringLiteral("none.csv"))),
+                 QStringLiteral("Cannot import none.csv: there is no such file."));
         QVERIFY(says(m_books.path(QString())).contains(QStringLiteral("it is a folder")));
         QCOMPARE(says(file(QStringLiteral("empty.csv"), {})), QStringLiteral("Cannot import empty.csv: the file is empty."));
-        QVERIFY(says(file(QStringLiteral("nul.csv"), QByteArray("name\na\0b\n", 9))).contains(QStringLiteral("line 2: there is a NUL character")));
-        QVERIFY(says(file(QStringLiteral("latin.csv"), "name\ncaf\xE9\n")).contains(QStringLiteral("line 2: the text is not UTF-8")));
-        QVERIFY(says(file(QStringLiteral("huge.csv"), "name\n\"" + QByteArray(5 << 20, 'x'))).contains(QStringLiteral("line 2: a cell is longer than 1 MiB")));
-        QVERIFY(says(file(QStringLiteral("header.csv"), "nmae\nx\n")).contains(QStringLiteral("the column \"nmae\" is not known")));
+        QVERIFY(says(file(QStringLiteral("nul.csv"), QByteArray("name\na\0b\n", 9)))
+                    .contains(QStringLiteral("line 2: there is a NUL character")));
+        QVERIFY(
+            says(file(QStringLiteral("latin.csv"), "name\ncaf\xE9\n")).contains(QStringLiteral("line 2: the text is not UTF-8")));
+        QVERIFY(says(file(QStringLiteral("huge.csv"), "name\n\"" + QByteArray(5 << 20, 'x')))
+                    .contains(QStringLiteral("line 2: a cell is longer than 1 MiB")));
+        QVERIFY(
+            says(file(QStringLiteral("header.csv"), "nmae\nx\n")).contains(QStringLiteral("the column \"nmae\" is not known")));
         QVERIFY(says(m_small, QStringLiteral("parts")).contains(QStringLiteral("yet")));
         QVERIFY(says(m_small, QStringLiteral("json")).contains(QStringLiteral("this is no JSON")));
         QCOMPARE(*desk->count(description<Unit>()), 0);
@@ -142,9 +154,11 @@ private Q_SLOTS:
 
         const QString out = m_books.path(QStringLiteral("rack.csv"));
         wantOk(exportFile(*desk, QStringLiteral("csv"), out));
-        QCOMPARE(contents(out), QByteArray("tag,name,maker,model,category,kind,stage,since,outcome,serial,year,mains,class,claim,place,spent,currency,minutes,source_id\r\n"
-                                           "0001,\"'=HYPERLINK(\"\"x\"\")\",,,radio,to_sell,shelved,2026-11-25,,,,,,<script>,,38.40,GBP,0,a\r\n"
-                                           "0002,Tuner,,,tuner,to_sell,shelved,2026-11-25,,,,,,\u202Ehums,,0.00,GBP,0,b\r\n"));
+        QCOMPARE(contents(out),
+                 QByteArray("tag,name,maker,model,category,kind,stage,since,outcome,serial,year,mains,class,claim,place,spent,"
+                            "currency,minutes,source_id\r\n"
+                            "0001,\"'=HYPERLINK(\"\"x\"\")\",,,radio,to_sell,shelved,2026-11-25,,,,,,<script>,,38.40,GBP,0,a\r\n"
+                            "0002,Tuner,,,tuner,to_sell,shelved,2026-11-25,,,,,,\u202Ehums,,0.00,GBP,0,b\r\n"));
     }
 
     void aWholeWorkbookInAndOut_data() { engineRows(); }
@@ -192,11 +206,43 @@ private Q_SLOTS:
         QVERIFY(says(m_books.path(QString())).contains(QStringLiteral("it is a folder")));
         QVERIFY(says(QStringLiteral("/dev/null")).contains(QStringLiteral("it is no plain file")));
         QVERIFY(!says(m_books.path(QStringLiteral("no/such/folder.csv"))).isEmpty());
-        QVERIFY(refusal(exportFile(*desk, QStringLiteral("xlsx"), m_books.path(QStringLiteral("x")))).contains(QStringLiteral("yet")));
+        QVERIFY(refusal(exportFile(*desk, QStringLiteral("xlsx"), m_books.path(QStringLiteral("x"))))
+                    .contains(QStringLiteral("yet")));
         const QString old = file(QStringLiteral("old.csv"), "old");
         wantOk(exportFile(*desk, QStringLiteral("csv"), old));
         QVERIFY(contents(old).startsWith("tag,name"));
         QCOMPARE(*desk->verify(), QStringList());
+    }
+
+    void aFullDiskLeavesTheOldFile_data()
+    {
+        QTest::addColumn<QString>("kind");
+        for (const QString &kind : {QStringLiteral("csv"), QStringLiteral("json"), repairData})
+            QTest::newRow(qPrintable(kind)) << kind;
+    }
+    void aFullDiskLeavesTheOldFile()
+    {
+        QFETCH(QString, kind);
+        OpenDesk desk;
+        wantOk(desk.create(m_books.fresh(QStringLiteral("sqlite"))));
+        wantOk(importFile(*desk, m_small, repairData));
+        QDir().mkpath(m_books.path(QStringLiteral("full")));
+        const QString old = file(QStringLiteral("full/old.csv"), "old");
+        // No file may grow past 500 bytes: to the writer that is the same as a disk without room.
+        rlimit before{};
+        getrlimit(RLIMIT_FSIZE, &before);
+        rlimit tight = before;
+        tight.rlim_cur = 500;
+        const auto handler = std::signal(SIGXFSZ, SIG_IGN);
+        setrlimit(RLIMIT_FSIZE, &tight);
+        const QString sentence = refusal(exportFile(*desk, kind, old));
+        setrlimit(RLIMIT_FSIZE, &before);
+        std::signal(SIGXFSZ, handler);
+        QVERIFY2(sentence.startsWith(QStringLiteral("Cannot write old.csv: ")) && !sentence.contains(QStringLiteral("Unknown")),
+                 qPrintable(sentence));
+        QCOMPARE(contents(old), QByteArray("old"));
+        QCOMPARE(QDir(m_books.path(QStringLiteral("full"))).entryList(QDir::Files | QDir::Hidden),
+                 QStringList{QStringLiteral("old.csv")});
     }
 
     // 7,673 published records; ../shared/ords/README.md says where they come from.
@@ -204,7 +250,8 @@ private Q_SLOTS:
     void theRealFile()
     {
         QFETCH(QString, engine);
-        const QString real = sharedFolder().isEmpty() ? QString() : sharedFolder() + QStringLiteral("/ords/audio_and_home_electronics.csv");
+        const QString real =
+            sharedFolder().isEmpty() ? QString() : sharedFolder() + QStringLiteral("/ords/audio_and_home_electronics.csv");
         if (real.isEmpty() || !QFile::exists(real))
             QSKIP("the real records are not beside the project");
         OpenDesk desk;

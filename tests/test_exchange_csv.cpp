@@ -81,21 +81,27 @@ private Q_SLOTS:
         const QList<QStringList> two{list("aaa|bbb|ccc"), list("zzz|yyy|xxx")};
         QTest::newRow("1 line breaks") << QByteArray("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n") << two;
         QTest::newRow("2 no last line break") << QByteArray("aaa,bbb,ccc\r\nzzz,yyy,xxx") << two;
-        QTest::newRow("4 spaces belong to the cell") << QByteArray("aaa, bbb,ccc \r\n") << QList<QStringList>{list("aaa| bbb|ccc ")};
+        QTest::newRow("4 spaces belong to the cell")
+            << QByteArray("aaa, bbb,ccc \r\n") << QList<QStringList>{list("aaa| bbb|ccc ")};
         QTest::newRow("5 quoted") << QByteArray("\"aaa\",\"bbb\",\"ccc\"\r\nzzz,yyy,xxx") << two;
         QTest::newRow("6 line break inside") << QByteArray("\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx")
                                              << QList<QStringList>{list("aaa|b\r\nbb|ccc"), list("zzz|yyy|xxx")};
-        QTest::newRow("7 quotation mark inside") << QByteArray("\"aaa\",\"b\"\"bb\",\"ccc\"") << QList<QStringList>{list("aaa|b\"bb|ccc")};
+        QTest::newRow("7 quotation mark inside")
+            << QByteArray("\"aaa\",\"b\"\"bb\",\"ccc\"") << QList<QStringList>{list("aaa|b\"bb|ccc")};
         QTest::newRow("LF") << QByteArray("aaa,bbb,ccc\nzzz,yyy,xxx\n") << two;
         QTest::newRow("CR") << QByteArray("aaa,bbb,ccc\rzzz,yyy,xxx\r") << two;
-        QTest::newRow("byte order mark") << QByteArray("\xEF\xBB\xBF" "aaa,bbb,ccc\nzzz,yyy,xxx") << two;
+        QTest::newRow("byte order mark") << QByteArray("\xEF\xBB\xBF"
+                                                       "aaa,bbb,ccc\nzzz,yyy,xxx")
+                                         << two;
         QTest::newRow("mark alone") << QByteArray("\xEF\xBB\xBF") << QList<QStringList>{};
         QTest::newRow("semicolons") << QByteArray("aaa;bbb;ccc\nzzz;yyy;xxx") << two;
-        QTest::newRow("semicolons, commas in the text") << QByteArray("aaa;\"b,b\";ccc\n1,5;2,5;3,5") << QList<QStringList>{list("aaa|b,b|ccc"), list("1,5|2,5|3,5")};
+        QTest::newRow("semicolons, commas in the text")
+            << QByteArray("aaa;\"b,b\";ccc\n1,5;2,5;3,5") << QList<QStringList>{list("aaa|b,b|ccc"), list("1,5|2,5|3,5")};
         QTest::newRow("tabs") << QByteArray("aaa\tbbb\tccc\nzzz\tyyy\txxx") << two;
         QTest::newRow("one column") << QByteArray("aaa\nbbb\n") << QList<QStringList>{list("aaa"), list("bbb")};
         QTest::newRow("empty cells") << QByteArray("a,,\n,,\n") << QList<QStringList>{list("a||"), list("||")};
-        QTest::newRow("blank lines are none") << QByteArray("\n\na,b\r\n\r\n1,2\n\n") << QList<QStringList>{list("a|b"), list("1|2")};
+        QTest::newRow("blank lines are none")
+            << QByteArray("\n\na,b\r\n\r\n1,2\n\n") << QList<QStringList>{list("a|b"), list("1|2")};
         QTest::newRow("a quoted empty cell is a record") << QByteArray("a\n\"\"\n") << QList<QStringList>{list("a"), list("")};
         QTest::newRow("inches") << QByteArray("a,b\n12\" woofer,8\"") << QList<QStringList>{list("a|b"), list("12\" woofer|8\"")};
         QTest::newRow("other scripts") << QByteArray("a,b\nΩ µ,日本\n") << QList<QStringList>{list("a|b"), list("Ω µ|日本")};
@@ -112,16 +118,25 @@ private Q_SLOTS:
     {
         QTest::addColumn<QByteArray>("file");
         QTest::addColumn<QString>("says");
-        QTest::newRow("Latin-1") << QByteArray("a,b\n1,2\ncaf\xE9,3\n") << QStringLiteral("line 3: the text is not UTF-8; save it as CSV in UTF-8");
+        QTest::newRow("Latin-1") << QByteArray("a,b\n1,2\ncaf\xE9,3\n")
+                                 << QStringLiteral("line 3: the text is not UTF-8; save it as CSV in UTF-8");
         QTest::newRow("cut in a character") << QByteArray("a\n\xE2\x82") << QStringLiteral("line 2: the text is not UTF-8");
-        QTest::newRow("surrogate written as UTF-8") << QByteArray("a\n\xED\xA0\x80\n") << QStringLiteral("line 2: the text is not UTF-8");
-        QTest::newRow("UTF-16") << QByteArray("\xFF\xFE" "a\0,\0b\0", 8) << QStringLiteral("line 1: the text is in UTF-16; save it as CSV in UTF-8");
+        QTest::newRow("surrogate written as UTF-8")
+            << QByteArray("a\n\xED\xA0\x80\n") << QStringLiteral("line 2: the text is not UTF-8");
+        QTest::newRow("UTF-16") << QByteArray("\xFF\xFE"
+                                              "a\0,\0b\0",
+                                              8)
+                                << QStringLiteral("line 1: the text is in UTF-16; save it as CSV in UTF-8");
         QTest::newRow("UTF-16 without mark") << QByteArray("a\0,\0b\0", 6) << QStringLiteral("line 1: there is a NUL character");
         QTest::newRow("NUL") << QByteArray("a,b\n1,2\n1,x\0y\n", 14) << QStringLiteral("line 3: there is a NUL character");
-        QTest::newRow("NUL in quotation marks") << QByteArray("a\n\"x\n\0\"\n", 8) << QStringLiteral("line 3: there is a NUL character");
-        QTest::newRow("never closed") << QByteArray("a,b\n1,2\n3,\"open\n5,6\n7,8\n") << QStringLiteral("line 3: a quotation mark is opened and never closed");
-        QTest::newRow("text after the closing one") << QByteArray("a\n\"b\"c\n") << QStringLiteral("line 2: text follows a closing quotation mark");
-        QTest::newRow("too many columns") << QByteArray("a\n" + QByteArray(5000, ',') + "\n") << QStringLiteral("line 2: there are more than 1000 columns");
+        QTest::newRow("NUL in quotation marks")
+            << QByteArray("a\n\"x\n\0\"\n", 8) << QStringLiteral("line 3: there is a NUL character");
+        QTest::newRow("never closed") << QByteArray("a,b\n1,2\n3,\"open\n5,6\n7,8\n")
+                                      << QStringLiteral("line 3: a quotation mark is opened and never closed");
+        QTest::newRow("text after the closing one")
+            << QByteArray("a\n\"b\"c\n") << QStringLiteral("line 2: text follows a closing quotation mark");
+        QTest::newRow("too many columns") << QByteArray("a\n" + QByteArray(5000, ',') + "\n")
+                                          << QStringLiteral("line 2: there are more than 1000 columns");
     }
     void refusesByLine()
     {
@@ -179,7 +194,9 @@ private Q_SLOTS:
         QTest::addColumn<QString>("cell");
         QTest::addColumn<bool>("list");     // in a list for a spreadsheet
         QTest::addColumn<bool>("standard"); // in open repair data
-        const auto row = [](const char *cell, bool inList, bool inStandard) { QTest::newRow(cell) << QString::fromUtf8(cell) << inList << inStandard; };
+        const auto row = [](const char *cell, bool inList, bool inStandard) {
+            QTest::newRow(cell) << QString::fromUtf8(cell) << inList << inStandard;
+        };
         row("=cmd|' /C calc'!A0", true, true);
         row("=1+1", true, true);
         row("=", true, true);

@@ -24,7 +24,8 @@ class TestExchangeJson : public QObject {
     {
         QBuffer buffer;
         buffer.open(QIODevice::WriteOnly);
-        const auto count = writeWorkbookJson(buffer, [this](const Kind &kind) { return Expected<QList<Row>>(m_rows.value(&kind)); });
+        const auto count =
+            writeWorkbookJson(buffer, [this](const Kind &kind) { return Expected<QList<Row>>(m_rows.value(&kind)); });
         return count ? buffer.data() : QByteArray();
     }
     static Expected<Imported> read(const QByteArray &bytes, const QList<Setting> &settings = {})
@@ -149,7 +150,8 @@ private Q_SLOTS:
         QTest::newRow("cut off") << written().left(200) << QStringLiteral("this is no JSON");
         QTest::newRow("another document") << QByteArray("{\"a\": 1}") << QStringLiteral("this JSON is no exported workbook");
         QTest::newRow("a list") << QByteArray("[1, 2]") << QStringLiteral("this JSON is no exported workbook");
-        QTest::newRow("newer") << QByteArray("{\"format\": \"turnscrew-workbook\", \"version\": 2, \"records\": {}}") << QStringLiteral("version 2 and this program reads 1");
+        QTest::newRow("newer") << QByteArray("{\"format\": \"turnscrew-workbook\", \"version\": 2, \"records\": {}}")
+                               << QStringLiteral("version 2 and this program reads 1");
     }
     void aWrongDocumentIsRefused()
     {
@@ -166,10 +168,13 @@ private Q_SLOTS:
         QTest::addColumn<QString>("says");
         QTest::newRow("strange word") << QByteArray("\"tuner\"") << QByteArray("\"tunner\"") << QStringLiteral("unit number 1: ");
         QTest::newRow("strange field") << QByteArray("\"tag\"") << QByteArray("\"tug\"") << QStringLiteral("unit number 1: ");
-        QTest::newRow("strange kind") << QByteArray("\"spend\":") << QByteArray("\"spent\":") << QStringLiteral("\"spent\" is no kind of record");
+        QTest::newRow("strange kind") << QByteArray("\"spend\":") << QByteArray("\"spent\":")
+                                      << QStringLiteral("\"spent\" is no kind of record");
         QTest::newRow("bad money") << QByteArray("\"30.00\"") << QByteArray("\"thirty\"") << QStringLiteral("spend number 1: ");
-        QTest::newRow("bad limit") << QByteArray("\"12 V 5%\"") << QByteArray("\"12 V 5\"") << QStringLiteral("reading number 1: ");
-        QTest::newRow("no tag") << QByteArray("\"tag\":42") << QByteArray("\"tag\":0") << QStringLiteral("unit number 1: its tag 0000 is missing");
+        QTest::newRow("bad limit") << QByteArray("\"12 V 5%\"") << QByteArray("\"12 V 5\"")
+                                   << QStringLiteral("reading number 1: ");
+        QTest::newRow("no tag") << QByteArray("\"tag\":42") << QByteArray("\"tag\":0")
+                                << QStringLiteral("unit number 1: its tag 0000 is missing");
     }
     void aWrongRecordIsAProblem()
     {
@@ -207,7 +212,8 @@ private Q_SLOTS:
         testing::wantOk(canExport(QStringLiteral("csv")));
         QVERIFY(testing::refusal(canImport(QStringLiteral("parts"))).contains(QStringLiteral("yet")));
         QVERIFY(testing::refusal(canExport(QStringLiteral("xlsx"))).contains(QStringLiteral("yet")));
-        QVERIFY(testing::refusal(canExport(QStringLiteral("pdf"))).contains(QStringLiteral("no such kind; choose one of csv, json, open-repair-data")));
+        QVERIFY(testing::refusal(canExport(QStringLiteral("pdf")))
+                    .contains(QStringLiteral("no such kind; choose one of csv, json, open-repair-data")));
     }
 };
 

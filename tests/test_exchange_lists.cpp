@@ -64,8 +64,10 @@ class TestExchangeLists : public QObject {
 private Q_SLOTS:
     void aFullRow()
     {
-        const auto read = units("Item;Brand;Model no.;Type;S/N;Fault;Price paid (GBP);Postage;Date bought;Voltage;Class;Shelf;Year;Status;Purpose;Their ID;Notes\n"
-                                "Cassette deck;Hallowell;KD-7;cassette deck;123;\"Eats tape; \"\"dead\"\"\";1.234,50;8,40;28 Nov 2025;230 V 50 Hz;II;B2;1984;bench;to keep;x1;knob missing\n");
+        const auto read = units("Item;Brand;Model no.;Type;S/N;Fault;Price paid (GBP);Postage;Date "
+                                "bought;Voltage;Class;Shelf;Year;Status;Purpose;Their ID;Notes\n"
+                                "Cassette deck;Hallowell;KD-7;cassette deck;123;\"Eats tape; \"\"dead\"\"\";1.234,50;8,40;28 Nov "
+                                "2025;230 V 50 Hz;II;B2;1984;bench;to keep;x1;knob missing\n");
         testing::wantOk(read);
         QVERIFY2(read->problems.isEmpty(), qPrintable(read->problems.lines().join(QLatin1Char('\n'))));
         QCOMPARE(read->added, 1);
@@ -114,12 +116,14 @@ private Q_SLOTS:
 
     void theMapNamesColumns()
     {
-        const QHash<QString, QString> map{{QStringLiteral("Bezeichnung"), QStringLiteral("name")}, {QStringLiteral("Farbe"), QStringLiteral("-")}};
+        const QHash<QString, QString> map{{QStringLiteral("Bezeichnung"), QStringLiteral("name")},
+                                          {QStringLiteral("Farbe"), QStringLiteral("-")}};
         const auto read = units("Bezeichnung,Farbe\nTuner,black\n", map);
         testing::wantOk(read);
         QCOMPARE(added<Unit>(read->change).value(0).name, QStringLiteral("Tuner"));
         QVERIFY(testing::refusal(units("Titel\nTuner\n", map)).contains(QStringLiteral("not in the file")));
-        QVERIFY(testing::refusal(units("a\nTuner\n", {{QStringLiteral("a"), QStringLiteral("colour")}})).contains(QStringLiteral("\"colour\" that is not known")));
+        QVERIFY(testing::refusal(units("a\nTuner\n", {{QStringLiteral("a"), QStringLiteral("colour")}}))
+                    .contains(QStringLiteral("\"colour\" that is not known")));
     }
 
     void aWrongHeaderIsRefusedWhole_data()
@@ -127,10 +131,12 @@ private Q_SLOTS:
         QTest::addColumn<QByteArray>("file");
         QTest::addColumn<QString>("says");
         QTest::newRow("stranger") << QByteArray("name,colour\nA,red\n")
-                                  << QStringLiteral("the column \"colour\" is not known; the columns found are \"name\", \"colour\"");
+                                  << QStringLiteral(
+                                         "the column \"colour\" is not known; the columns found are \"name\", \"colour\"");
         QTest::newRow("no name") << QByteArray("category,paid\nradio,3\n") << QStringLiteral("no column says what the unit is");
         QTest::newRow("twice") << QByteArray("name,item\nA,B\n") << QStringLiteral("\"name\" and \"item\" are both the name");
-        QTest::newRow("a row as header") << QByteArray("Radio,12.00\nTuner,13.00\n") << QStringLiteral("the columns \"Radio\", \"12.00\" are not known");
+        QTest::newRow("a row as header") << QByteArray("Radio,12.00\nTuner,13.00\n")
+                                         << QStringLiteral("the columns \"Radio\", \"12.00\" are not known");
         QTest::newRow("empty") << QByteArray() << QStringLiteral("the file is empty");
     }
     void aWrongHeaderIsRefusedWhole()
@@ -146,22 +152,36 @@ private Q_SLOTS:
         QTest::addColumn<QByteArray>("file");
         QTest::addColumn<QString>("says");
         QTest::newRow("number") << QByteArray("name,Price\nA,twelve\n") << QStringLiteral("line 2: \"Price\": \"twelve\"");
-        QTest::newRow("two decimals too many") << QByteArray("name,paid\nA,1.2345\n") << QStringLiteral("line 2: \"paid\": \"1.2345\"");
-        QTest::newRow("below zero") << QByteArray("name,paid\nA,-3\n") << QStringLiteral("line 2: \"paid\": \"-3\" is below zero");
+        QTest::newRow("two decimals too many")
+            << QByteArray("name,paid\nA,1.2345\n") << QStringLiteral("line 2: \"paid\": \"1.2345\"");
+        QTest::newRow("below zero") << QByteArray("name,paid\nA,-3\n")
+                                    << QStringLiteral("line 2: \"paid\": \"-3\" is below zero");
         QTest::newRow("currency") << QByteArray("name,paid,currency\nA,3,QQQ\n") << QStringLiteral("line 2: \"currency\": ");
-        QTest::newRow("date") << QByteArray("name,bought on\nA,2026-02-30\n") << QStringLiteral("line 2: \"bought on\": \"2026-02-30\" is no date");
-        QTest::newRow("day or month") << QByteArray("name,bought on\nA,03/04/2026\n") << QStringLiteral("line 2: \"bought on\": \"03/04/2026\" is no date");
-        QTest::newRow("category") << QByteArray("name,category\nA,radio\nB,fridge\n") << QStringLiteral("line 3: \"category\": \"fridge\" is no category");
+        QTest::newRow("date") << QByteArray("name,bought on\nA,2026-02-30\n")
+                              << QStringLiteral("line 2: \"bought on\": \"2026-02-30\" is no date");
+        QTest::newRow("day or month") << QByteArray("name,bought on\nA,03/04/2026\n")
+                                      << QStringLiteral("line 2: \"bought on\": \"03/04/2026\" is no date");
+        QTest::newRow("category") << QByteArray("name,category\nA,radio\nB,fridge\n")
+                                  << QStringLiteral("line 3: \"category\": \"fridge\" is no category");
         QTest::newRow("stage") << QByteArray("name,stage\nA,lost\n") << QStringLiteral("line 2: \"stage\": \"lost\" is no stage");
-        QTest::newRow("year") << QByteArray("name,year\nA,1683\n") << QStringLiteral("line 2: \"year\": \"1683\" is no whole number from 1850 to 2027");
-        QTest::newRow("class") << QByteArray("name,class\nA,IV\n") << QStringLiteral("line 2: \"class\": \"IV\" is no protection class");
-        QTest::newRow("no outcome") << QByteArray("name,stage\nA,closed\n") << QStringLiteral("line 2: \"outcome\": a closed unit needs an outcome");
-        QTest::newRow("no reason") << QByteArray("name,stage\nA,held\n") << QStringLiteral("line 2: \"because\": a held unit needs a reason");
-        QTest::newRow("outcome too early") << QByteArray("name,stage,outcome\nA,bench,sold\n") << QStringLiteral("line 2: \"outcome\": only a closed unit");
-        QTest::newRow("no name") << QByteArray("name,claim\n ,hums\n") << QStringLiteral("line 2: the unit has neither name nor model");
-        QTest::newRow("too few") << QByteArray("name,claim\n\"A\n\"\"B\"\"\",hums\nC\n") << QStringLiteral("line 4: the number of columns is 1, the header has 2");
-        QTest::newRow("too many") << QByteArray("name\nA,B\n") << QStringLiteral("line 2: the number of columns is 2, the header has 1");
-        QTest::newRow("id twice") << QByteArray("name,id\nA,7\nB,7\n") << QStringLiteral("line 3: \"id\": it stands already on line 2");
+        QTest::newRow("year") << QByteArray("name,year\nA,1683\n")
+                              << QStringLiteral("line 2: \"year\": \"1683\" is no whole number from 1850 to 2027");
+        QTest::newRow("class") << QByteArray("name,class\nA,IV\n")
+                               << QStringLiteral("line 2: \"class\": \"IV\" is no protection class");
+        QTest::newRow("no outcome") << QByteArray("name,stage\nA,closed\n")
+                                    << QStringLiteral("line 2: \"outcome\": a closed unit needs an outcome");
+        QTest::newRow("no reason") << QByteArray("name,stage\nA,held\n")
+                                   << QStringLiteral("line 2: \"because\": a held unit needs a reason");
+        QTest::newRow("outcome too early") << QByteArray("name,stage,outcome\nA,bench,sold\n")
+                                           << QStringLiteral("line 2: \"outcome\": only a closed unit");
+        QTest::newRow("no name") << QByteArray("name,claim\n ,hums\n")
+                                 << QStringLiteral("line 2: the unit has neither name nor model");
+        QTest::newRow("too few") << QByteArray("name,claim\n\"A\n\"\"B\"\"\",hums\nC\n")
+                                 << QStringLiteral("line 4: the number of columns is 1, the header has 2");
+        QTest::newRow("too many") << QByteArray("name\nA,B\n")
+                                  << QStringLiteral("line 2: the number of columns is 2, the header has 1");
+        QTest::newRow("id twice") << QByteArray("name,id\nA,7\nB,7\n")
+                                  << QStringLiteral("line 3: \"id\": it stands already on line 2");
     }
     void wrongCellsAreNamedByLineAndColumn()
     {
@@ -215,8 +235,10 @@ private Q_SLOTS:
         QBuffer buffer;
         buffer.open(QIODevice::WriteOnly);
         writeUnits(buffer, {unit}, {row});
-        QVERIFY(buffer.data().startsWith("tag,name,maker,model,category,kind,stage,since,outcome,serial,year,mains,class,claim,place,spent,currency,minutes,source_id\r\n"
-                                         "0042,\"'=HYPERLINK(\"\"x\"\")\",,,tuner,to_sell,closed,2026-11-25,kept,,1979,,I,\"<script>\r\n\"\"hums\"\", then dies\",,38.40,GBP,95,\r\n"));
+        QVERIFY(buffer.data().startsWith("tag,name,maker,model,category,kind,stage,since,outcome,serial,year,mains,class,claim,"
+                                         "place,spent,currency,minutes,source_id\r\n"
+                                         "0042,\"'=HYPERLINK(\"\"x\"\")\",,,tuner,to_sell,closed,2026-11-25,kept,,1979,,I,\"<"
+                                         "script>\r\n\"\"hums\"\", then dies\",,38.40,GBP,95,\r\n"));
         const auto read = units(buffer.data());
         testing::wantOk(read);
         QVERIFY2(read->problems.isEmpty(), qPrintable(read->problems.lines().join(QLatin1Char('\n'))));
@@ -264,7 +286,8 @@ private Q_SLOTS:
     {
         const auto read = sales("model,price,tag,working\nA,,1,yes\nB,3,77,yes\nC,3,,perhaps\nD,3,,\n");
         testing::wantOk(read);
-        QCOMPARE(read->problems.lines(), (QStringList{QStringLiteral("line 2: \"price\": it is empty"), QStringLiteral("line 2: \"tag\": there is no unit 0001"),
+        QCOMPARE(read->problems.lines(), (QStringList{QStringLiteral("line 2: \"price\": it is empty"),
+                                                      QStringLiteral("line 2: \"tag\": there is no unit 0001"),
                                                       QStringLiteral("line 3: \"tag\": there is no unit 0077"),
                                                       QStringLiteral("line 4: \"working\": \"perhaps\" is neither yes nor no")}));
         QVERIFY(testing::refusal(sales("model\nA\n")).contains(QStringLiteral("no column says the price")));

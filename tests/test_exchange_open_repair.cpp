@@ -151,10 +151,11 @@ private Q_SLOTS:
 
     void unknownWordsAreNamedByLineAndKept()
     {
-        const auto imported = read("id,product_category,product_category_id,repair_status,repair_barrier_if_end_of_life,event_date,problem,mood\n"
-                                   "a1,Toaster,31,Fixed,,2020-01-01,x,glad\n"
-                                   "a2,Flux bench,77,Mended,,2020-01-01,x,\n"
-                                   "a3,Toaster,13,END OF LIFE,Cosmic rays,2020-01-01,x,\n");
+        const auto imported =
+            read("id,product_category,product_category_id,repair_status,repair_barrier_if_end_of_life,event_date,problem,mood\n"
+                 "a1,Toaster,31,Fixed,,2020-01-01,x,glad\n"
+                 "a2,Flux bench,77,Mended,,2020-01-01,x,\n"
+                 "a3,Toaster,13,END OF LIFE,Cosmic rays,2020-01-01,x,\n");
         testing::wantOk(imported);
         QVERIFY(imported->problems.isEmpty());
         QCOMPARE(imported->added, 3);
@@ -163,7 +164,8 @@ private Q_SLOTS:
         QVERIFY(lines.at(0).startsWith(QStringLiteral("line 1: the column \"mood\"")));
         QVERIFY(lines.at(1).startsWith(QStringLiteral("line 3: product_category \"Flux bench\"")));
         QVERIFY(lines.at(2).startsWith(QStringLiteral("line 3: repair_status \"Mended\"")));
-        QVERIFY(lines.at(3).startsWith(QStringLiteral("line 4: product_category_id \"13\" is not that of \"Toaster\", which is 31")));
+        QVERIFY(
+            lines.at(3).startsWith(QStringLiteral("line 4: product_category_id \"13\" is not that of \"Toaster\", which is 31")));
         QVERIFY(lines.at(4).startsWith(QStringLiteral("line 4: repair_barrier_if_end_of_life \"Cosmic rays\"")));
         const auto sources = added<SourceRecord>(imported->change);
         QCOMPARE(sources.at(1).productCategory, QStringLiteral("Flux bench"));
@@ -177,19 +179,30 @@ private Q_SLOTS:
     {
         QTest::addColumn<QByteArray>("file");
         QTest::addColumn<QString>("says");
-        QTest::newRow("no id") << header + "a,Toaster,Fixed,2020-01-01,x\n,Toaster,Fixed,2020-01-01,x\n" << QStringLiteral("line 3: the id is missing");
+        QTest::newRow("no id") << header + "a,Toaster,Fixed,2020-01-01,x\n,Toaster,Fixed,2020-01-01,x\n"
+                               << QStringLiteral("line 3: the id is missing");
         QTest::newRow("no date") << header + "a,Toaster,Fixed,,x\n" << QStringLiteral("line 2: event_date \"\" is no date");
-        QTest::newRow("bad date") << header + "a,Toaster,Fixed,2020-13-01,x\n" << QStringLiteral("line 2: event_date \"2020-13-01\" is no date");
-        QTest::newRow("other date") << header + "a,Toaster,Fixed,1/2/2020,x\n" << QStringLiteral("line 2: event_date \"1/2/2020\" is no date");
-        QTest::newRow("future") << header + "a,Toaster,Fixed,2031-01-01,x\n" << QStringLiteral("line 2: event_date \"2031-01-01\" lies in the future");
-        QTest::newRow("twice") << header + "a,Toaster,Fixed,2020-01-01,x\na,Toaster,Fixed,2020-01-01,y\n" << QStringLiteral("line 3: the id \"a\" stands already on line 2");
-        QTest::newRow("columns") << header + "a,Toaster,Fixed,2020-01-01,x,y\n" << QStringLiteral("line 2: the number of columns is 6, the header has 5");
+        QTest::newRow("bad date") << header + "a,Toaster,Fixed,2020-13-01,x\n"
+                                  << QStringLiteral("line 2: event_date \"2020-13-01\" is no date");
+        QTest::newRow("other date") << header + "a,Toaster,Fixed,1/2/2020,x\n"
+                                    << QStringLiteral("line 2: event_date \"1/2/2020\" is no date");
+        QTest::newRow("future") << header + "a,Toaster,Fixed,2031-01-01,x\n"
+                                << QStringLiteral("line 2: event_date \"2031-01-01\" lies in the future");
+        QTest::newRow("twice") << header + "a,Toaster,Fixed,2020-01-01,x\na,Toaster,Fixed,2020-01-01,y\n"
+                               << QStringLiteral("line 3: the id \"a\" stands already on line 2");
+        QTest::newRow("columns") << header + "a,Toaster,Fixed,2020-01-01,x,y\n"
+                                 << QStringLiteral("line 2: the number of columns is 6, the header has 5");
         const QByteArray years = "id,product_category,repair_status,event_date,problem,year_of_manufacture,product_age\n";
-        QTest::newRow("year") << years + "a,Toaster,Fixed,2020-01-01,x,old,\n" << QStringLiteral("line 2: year_of_manufacture \"old\" is no year");
-        QTest::newRow("early year") << years + "a,Toaster,Fixed,2020-01-01,x,20,\n" << QStringLiteral("line 2: year_of_manufacture \"20\" is no year");
-        QTest::newRow("late year") << years + "a,Toaster,Fixed,2020-01-01,x,2022,\n" << QStringLiteral("line 2: year_of_manufacture \"2022\" is after the event");
-        QTest::newRow("age") << years + "a,Toaster,Fixed,2020-01-01,x,,-1\n" << QStringLiteral("line 2: product_age \"-1\" is no age in years");
-        QTest::newRow("no number") << years + "a,Toaster,Fixed,2020-01-01,x,,nan\n" << QStringLiteral("line 2: product_age \"nan\" is no age in years");
+        QTest::newRow("year") << years + "a,Toaster,Fixed,2020-01-01,x,old,\n"
+                              << QStringLiteral("line 2: year_of_manufacture \"old\" is no year");
+        QTest::newRow("early year") << years + "a,Toaster,Fixed,2020-01-01,x,20,\n"
+                                    << QStringLiteral("line 2: year_of_manufacture \"20\" is no year");
+        QTest::newRow("late year") << years + "a,Toaster,Fixed,2020-01-01,x,2022,\n"
+                                   << QStringLiteral("line 2: year_of_manufacture \"2022\" is after the event");
+        QTest::newRow("age") << years + "a,Toaster,Fixed,2020-01-01,x,,-1\n"
+                             << QStringLiteral("line 2: product_age \"-1\" is no age in years");
+        QTest::newRow("no number") << years + "a,Toaster,Fixed,2020-01-01,x,,nan\n"
+                                   << QStringLiteral("line 2: product_age \"nan\" is no age in years");
     }
     void whatIsWrongIsNamedByLine()
     {
@@ -204,10 +217,12 @@ private Q_SLOTS:
 
     void anotherFileIsRefused()
     {
-        QVERIFY(testing::refusal(read("name,paid\nA,3\n")).startsWith(
-            QStringLiteral("Cannot import a.csv: the header has no id, product_category, repair_status, event_date, problem; the columns found are \"name\", \"paid\"")));
+        QVERIFY(testing::refusal(read("name,paid\nA,3\n"))
+                    .startsWith(QStringLiteral("Cannot import a.csv: the header has no id, product_category, repair_status, "
+                                               "event_date, problem; the columns found are \"name\", \"paid\"")));
         QVERIFY(testing::refusal(read("")).contains(QStringLiteral("the file is empty")));
-        QVERIFY(testing::refusal(read(header + "a,Toaster,Fixed,2020-01-01,caf\xE9\n")).contains(QStringLiteral("line 2: the text is not UTF-8")));
+        QVERIFY(testing::refusal(read(header + "a,Toaster,Fixed,2020-01-01,caf\xE9\n"))
+                    .contains(QStringLiteral("line 2: the text is not UTF-8")));
     }
 
     void theSameRecordTwiceInOneFileCountsOnce()
@@ -224,7 +239,9 @@ private Q_SLOTS:
         const auto imported = read(smallFile());
         Unit unit = added<Unit>(imported->change).at(2); // mend_3: Repairable, 2019-06-01
         const SourceRecord source = added<SourceRecord>(imported->change).at(2);
-        const auto cells = [&](const QStringList &open = {}, const QString &because = {}) { return openRepairRow({unit, source, open, because}, {}); };
+        const auto cells = [&](const QStringList &open = {}, const QString &because = {}) {
+            return openRepairRow({unit, source, open, because}, {});
+        };
         enum { Category_ = 4, Brand = 6, Year = 7, Age = 8, Status = 9, Barrier = 10, EventDate = 12, Problem = 13 };
         QCOMPARE(cells().at(Status), QStringLiteral("Repairable"));
 
@@ -268,75 +285,20 @@ private Q_SLOTS:
         unit.claim = QStringLiteral("=cmd()");
         const RepairProvider bench{QStringLiteral("Lanternhill Bench"), QStringLiteral("GBR")};
         QCOMPARE(openRepairRow({unit, {}, {}, {}}, bench),
-                 QStringLiteral("turnscrew_0042|Lanternhill Bench|GBR|Cassette deck|Hi-Fi separates|13|Pellworth|1984|42|Fixed|||2026-11-20|=cmd()").split(QLatin1Char('|')));
+                 QStringLiteral("turnscrew_0042|Lanternhill Bench|GBR|Cassette deck|Hi-Fi "
+                                "separates|13|Pellworth|1984|42|Fixed|||2026-11-20|=cmd()")
+                     .split(QLatin1Char('|')));
         unit.claim.clear();
-        QCOMPARE(openRepairRow({unit, {}, {QStringLiteral("hums"), QStringLiteral("no display")}, {}}, bench).constLast(), QStringLiteral("hums; no display"));
-    }
-
-    // The words of the standard's version 0.3.
-    void everyCategoryOfOursIsOneOfTheStandards()
-    {
-        for (const auto &[category, word] : Words<Category>::list) {
-            const auto product = openrepair::productCategory(category);
-            QCOMPARE(openrepair::categoryNumber(product.name), product.number);
-        }
-        QCOMPARE(openrepair::categoryNumber(QStringLiteral("Aircon/dehumidifier")), 1);
-        QCOMPARE(openrepair::categoryNumber(QStringLiteral("Printer / Scanner")), 25);
-        QCOMPARE(openrepair::categoryNumber(QStringLiteral("Iron")), 40);
-        QCOMPARE(openrepair::categoryNumber(QStringLiteral("Ironing board")), 0);
-    }
-
-    void categories_data()
-    {
-        QTest::addColumn<QString>("product");
-        QTest::addColumn<QString>("partner");
-        QTest::addColumn<QString>("problem");
-        QTest::addColumn<Category>("category");
-        const auto row = [](const char *product, const char *partner, const char *problem, Category category) {
-            QTest::addRow("%s | %s | %s", product, partner, problem) << QString::fromUtf8(product) << QString::fromUtf8(partner) << QString::fromUtf8(problem) << category;
-        };
-        row("Hi-Fi separates", "Hi-Fi separates ~ Turntable", "", Category::Turntable);
-        row("Hi-Fi separates", "Electrical ~ Record deck", "", Category::Turntable);
-        row("Hi-Fi separates", "Hi-Fi separates ~ tourne disque portable", "", Category::Turntable);
-        row("Hi-Fi separates", "Hi-Fi separates ~ cassette deck", "", Category::CassetteDeck);
-        row("Hi-Fi separates", "Electrical ~ DVD/CD player", "", Category::DiscPlayer);
-        row("Hi-Fi separates", "Electrical ~ CD/cassette player", "", Category::Other);
-        row("Hi-Fi separates", "Hi-Fi separates ~ amplifier", "", Category::AmplifierReceiver);
-        row("Hi-Fi separates", "Hi-Fi separates ~ receiver", "", Category::AmplifierReceiver);
-        row("Hi-Fi separates", "Hi-Fi separates ~ guitar amp", "", Category::Other);
-        row("Hi-Fi separates", "Hi-Fi separates ~ speaker", "", Category::Loudspeaker);
-        row("Hi-Fi separates", "Other ~ speaker cable", "", Category::Other);
-        row("Hi-Fi separates", "Electrical ~ tuner", "", Category::Tuner);
-        row("Hi-Fi separates", "Electrical ~ valve radio", "", Category::Radio);
-        row("Hi-Fi separates", "Electrical Item ~ Hi-Fi Separates", "Amplifier - one channel dead", Category::AmplifierReceiver);
-        row("Hi-Fi separates", "Hi-Fi separates", "Crackling noise from one speaker", Category::Other);
-        row("Hi-Fi separates", "Hi-Fi separates ~ stereo", "Turntable dead", Category::Other);
-        row("Hi-Fi integrated", "Hi-Fi integrated", "CD player dead", Category::Other);
-        row("Hi-Fi integrated", "Hi-Fi integrated ~ cassette deck", "", Category::CassetteDeck);
-        row("TV and gaming-related accessories", "Electrical ~ DVD player", "", Category::DiscPlayer);
-        row("TV and gaming-related accessories", "Electrical ~ DVD remote", "", Category::Other);
-        row("TV and gaming-related accessories", "x ~ games console controller", "", Category::Other);
-        row("Handheld entertainment device", "x ~ games console", "", Category::GameConsole);
-        row("Portable radio", "Electrical ~ CD radio", "", Category::Radio);
-        row("Games console", "", "", Category::GameConsole);
-        row("Desktop computer", "IT/Phone ~ PC", "", Category::OldComputer);
-        row("Musical instrument", "Electrical ~ turntable", "", Category::Other);
-        row("Toaster", "Electrical ~ radio", "", Category::Other);
-    }
-    void categories()
-    {
-        QFETCH(QString, product);
-        QFETCH(QString, partner);
-        QFETCH(QString, problem);
-        QFETCH(Category, category);
-        QCOMPARE(openrepair::category(product, partner, problem), category);
+        QCOMPARE(openRepairRow({unit, {}, {QStringLiteral("hums"), QStringLiteral("no display")}, {}}, bench).constLast(),
+                 QStringLiteral("hums; no display"));
     }
 
     // 7,673 published records; ../shared/ords/README.md says where they come from.
     void theRealFile()
     {
         const QString folder = testing::sharedFolder();
-        const QByteArray file = folder.isEmpty() ? QByteArray() : contents(folder + QStringLiteral("/ords/audio_and_home_electronics.csv"));
+        const QByteArray file =
+            folder.isEmpty() ? QByteArray() : contents(folder + QStringLiteral("/ords/audio_and_home_electronics.csv"));
         if (file.isEmpty())
             QSKIP("the real records are not beside the project");
         QElapsedTimer timer;

@@ -34,7 +34,8 @@ bool isPlainNumber(QStringView text)
     return i == text.size();
 }
 
-/// Words and ordinary punctuation only: no bracket, bar, exclamation mark, sign of a sum or quotation mark, so nothing can be called.
+/// Words and ordinary punctuation only: no bracket, bar, exclamation mark, sign of a sum or quotation mark, so nothing can be
+/// called.
 bool isProse(QStringView text)
 {
     if (text.isEmpty() || !text.front().isLetter())

@@ -127,7 +127,8 @@ Expected<bool> CsvReader::next()
                 continue;
         }
         if (c == '\0')
-            return refuse(m_line, QStringLiteral("there is a NUL character"), QStringLiteral("this is no plain text; ") + asUtf8());
+            return refuse(m_line, QStringLiteral("there is a NUL character"),
+                          QStringLiteral("this is no plain text; ") + asUtf8());
         if (at == At::Quoted) {
             if (c == '"') {
                 at = At::AfterQuote;

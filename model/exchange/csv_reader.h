@@ -11,8 +11,9 @@ class QIODevice;
 namespace ts {
 
 /// Reads comma-separated values record by record (RFC 4180), holding no more than one record. Takes CRLF, LF and CR line ends,
-/// a byte order mark, and a comma, semicolon or tab, whichever stands most often in the header line. Cells that were defused on the
-/// way out are restored. Refuses, by line: what is not UTF-8, a NUL, a cell over longestCell, a quotation mark that is not closed.
+/// a byte order mark, and a comma, semicolon or tab, whichever stands most often in the header line. Cells that were defused on
+/// the way out are restored. Refuses, by line: what is not UTF-8, a NUL, a cell over longestCell, a quotation mark that is not
+/// closed.
 class CsvReader {
 public:
     static constexpr qsizetype longestCell = 1 << 20; ///< bytes; a photo does not belong into a list

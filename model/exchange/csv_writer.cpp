@@ -10,8 +10,8 @@ void CsvWriter::row(const QStringList &cells)
         if (i > 0)
             m_buffer += ',';
         QByteArray cell = defused(cells.at(i), m_reader).toUtf8();
-        const bool quoted = cell.contains(',') || cell.contains('"') || cell.contains('\n') || cell.contains('\r')
-                            || (cells.size() == 1 && cell.isEmpty()); // a blank line would be no row
+        const bool quoted = cell.contains(',') || cell.contains('"') || cell.contains('\n') || cell.contains('\r') ||
+                            (cells.size() == 1 && cell.isEmpty()); // a blank line would be no row
         if (!quoted) {
             m_buffer += cell;
             continue;

@@ -11,7 +11,8 @@ Expected<void> check(const QString &did, const QString &kind, const QStringList 
     if (known.contains(kind))
         return {};
     return Trouble{did.arg(quoted(kind)),
-                   later.contains(kind) ? QStringLiteral("this version of the program cannot do it yet") : QStringLiteral("there is no such kind"),
+                   later.contains(kind) ? QStringLiteral("this version of the program cannot do it yet")
+                                        : QStringLiteral("there is no such kind"),
                    QStringLiteral("choose one of ") + known.join(QStringLiteral(", "))};
 }
 
@@ -19,7 +20,8 @@ Expected<void> check(const QString &did, const QString &kind, const QStringList 
 
 const QStringList &importKinds()
 {
-    static const QStringList list{QStringLiteral("units"), QStringLiteral("comparables"), QStringLiteral("open-repair-data"), QStringLiteral("json")};
+    static const QStringList list{QStringLiteral("units"), QStringLiteral("comparables"), QStringLiteral("open-repair-data"),
+                                  QStringLiteral("json")};
     return list;
 }
 

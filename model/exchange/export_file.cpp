@@ -113,15 +113,22 @@ Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString
     QSaveFile device(file);
     if (!device.open(QIODevice::WriteOnly))
         return Trouble{did, device.errorString(), {}};
-    const auto written = kind == QLatin1String("csv")    ? writeList(desk, device)
-                         : kind == QLatin1String("json") ? writeWorkbookJson(device, [&desk](const Kind &each) { return desk.listRows(each); })
-                                                         : writeRepairData(desk, device);
+    const auto written = kind == QLatin1String("csv") ? writeList(desk, device)
+                         : kind == QLatin1String("json")
+                             ? writeWorkbookJson(device, [&desk](const Kind &each) { return desk.listRows(each); })
+                             : writeRepairData(desk, device);
     if (!written)
         return written.trouble(); // the half-written copy goes with `device`
-    if (!device.commit())
-        return Trouble{did, device.errorString(), QStringLiteral("make room, or choose another place")};
+    if (!device.commit()) {
+        // A write that stops half way leaves the device without words for it.
+        const bool silent = device.errorString().isEmpty() || device.errorString() == QLatin1String("Unknown error");
+        return Trouble{did, silent ? QStringLiteral("it could not be written whole, the disk may be full") : device.errorString(),
+                       QStringLiteral("make room, or choose another place")};
+    }
     const QString noun = kind == QLatin1String("json") ? QStringLiteral("record") : QStringLiteral("unit");
-    return ExportReport{*written, QStringLiteral("%1 %2%3 written to %4").arg(*written).arg(noun, *written == 1 ? QString() : QStringLiteral("s"), shown)};
+    return ExportReport{
+        *written,
+        QStringLiteral("%1 %2%3 written to %4").arg(*written).arg(noun, *written == 1 ? QString() : QStringLiteral("s"), shown)};
 }
 
 } // namespace ts

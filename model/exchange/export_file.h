@@ -9,8 +9,8 @@ struct ExportReport {
     QString sentence;   ///< "16 units written to rack.csv"
 };
 
-/// Writes the workbook's units or all its records to a file, which appears whole or not at all; an existing file is replaced, but never
-/// a workbook. `kind` is one of exportKinds().
+/// Writes the workbook's units or all its records to a file, which appears whole or not at all; an existing file is replaced, but
+/// never a workbook. `kind` is one of exportKinds().
 [[nodiscard]] Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString &file);
 
 } // namespace ts

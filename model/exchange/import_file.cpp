@@ -91,7 +91,8 @@ QString counted(qint64 count, const QString &kind)
 
 } // namespace
 
-Expected<ImportReport> importFile(Desk &desk, const QString &file, const QString &kind, const ImportOptions &options, const Progress &progress)
+Expected<ImportReport> importFile(Desk &desk, const QString &file, const QString &kind, const ImportOptions &options,
+                                  const Progress &progress)
 {
     if (const auto can = canImport(kind); !can)
         return can.trouble();
@@ -130,7 +131,9 @@ Expected<ImportReport> importFile(Desk &desk, const QString &file, const QString
         if (const auto applied = desk.apply(imported->change, progress); !applied)
             return applied.trouble();
     }
-    report.sentence = QStringLiteral("%1 %2 from %3").arg(what, options.dryRun ? QStringLiteral("would be imported") : QStringLiteral("imported"), info.fileName());
+    report.sentence =
+        QStringLiteral("%1 %2 from %3")
+            .arg(what, options.dryRun ? QStringLiteral("would be imported") : QStringLiteral("imported"), info.fileName());
     if (report.skipped > 0)
         report.sentence += QStringLiteral(", %1 already there").arg(report.skipped);
     return report;

@@ -22,9 +22,10 @@ struct ImportReport {
     [[nodiscard]] bool refused() const { return !problems.isEmpty(); }
 };
 
-/// Takes a file in, whole or not at all, as one change that one undo takes back. `kind` is one of importKinds(). Refused with a Trouble
-/// where the file cannot be read as such a file at all; with a report of problems by line where some of its lines are wrong.
-[[nodiscard]] Expected<ImportReport> importFile(Desk &desk, const QString &file, const QString &kind, const ImportOptions &options = {},
-                                                const Progress &progress = {});
+/// Takes a file in, whole or not at all, as one change that one undo takes back. `kind` is one of importKinds(). Refused with a
+/// Trouble where the file cannot be read as such a file at all; with a report of problems by line where some of its lines are
+/// wrong.
+[[nodiscard]] Expected<ImportReport> importFile(Desk &desk, const QString &file, const QString &kind,
+                                                const ImportOptions &options = {}, const Progress &progress = {});
 
 } // namespace ts

@@ -50,8 +50,8 @@ QString nameOf(const QString &header, const QList<KnownColumn> &known)
 
 } // namespace
 
-Expected<ListColumns> ListColumns::match(const QStringList &header, const QList<KnownColumn> &known, const QHash<QString, QString> &map,
-                                 const QString &did)
+Expected<ListColumns> ListColumns::match(const QStringList &header, const QList<KnownColumn> &known,
+                                         const QHash<QString, QString> &map, const QString &did)
 {
     const QStringList ours = names(known);
     const auto refuse = [&](const QString &wrong, const QString &todo) {
@@ -84,14 +84,17 @@ Expected<ListColumns> ListColumns::match(const QStringList &header, const QList<
             continue;
         }
         if (columns.m_places.contains(name))
-            return refuse(QStringLiteral("%1 and %2 are both the %3").arg(quoted(header.at(columns.m_places.value(name))), quoted(header.at(i)), name),
+            return refuse(QStringLiteral("%1 and %2 are both the %3")
+                              .arg(quoted(header.at(columns.m_places.value(name))), quoted(header.at(i)), name),
                           QStringLiteral("map one of them to - to leave it out"));
         columns.m_places.insert(name, i);
     }
     if (!strangers.isEmpty())
-        return refuse((strangers.size() == 1 ? QStringLiteral("the column %1 is not known") : QStringLiteral("the columns %1 are not known"))
-                          .arg(strangers.mid(0, 20).join(QStringLiteral(", "))),
-                      QStringLiteral("say what it is with --map \"their column=name\", or leave it out with --map \"their column=-\""));
+        return refuse(
+            (strangers.size() == 1 ? QStringLiteral("the column %1 is not known")
+                                   : QStringLiteral("the columns %1 are not known"))
+                .arg(strangers.mid(0, 20).join(QStringLiteral(", "))),
+            QStringLiteral("say what it is with --map \"their column=name\", or leave it out with --map \"their column=-\""));
     return columns;
 }
 

@@ -19,10 +19,10 @@ struct KnownColumn {
 class ListColumns {
 public:
     /// Matches the header by name, whatever the case, with blanks, underscores, hyphens or dots between the words; `map` says
-    /// "their column" -> our name and goes first; "-" for our name leaves the column out. Refuses a column that nobody knows and one
-    /// that stands twice, naming what was found and what is known.
+    /// "their column" -> our name and goes first; "-" for our name leaves the column out. Refuses a column that nobody knows and
+    /// one that stands twice, naming what was found and what is known.
     [[nodiscard]] static Expected<ListColumns> match(const QStringList &header, const QList<KnownColumn> &known,
-                                                 const QHash<QString, QString> &map, const QString &did);
+                                                     const QHash<QString, QString> &map, const QString &did);
 
     [[nodiscard]] bool has(const char *name) const { return m_places.contains(QString::fromLatin1(name)); }
     /// The trimmed cell of that column; empty where the file has no such column.

@@ -10,10 +10,11 @@ namespace ts::openrepair {
 
 const QStringList &columns()
 {
-    static const QStringList list = QStringLiteral("id,data_provider,country,partner_product_category,product_category,product_category_id,"
-                                                   "brand,year_of_manufacture,product_age,repair_status,repair_barrier_if_end_of_life,"
-                                                   "group_identifier,event_date,problem")
-                                        .split(QLatin1Char(','));
+    static const QStringList list =
+        QStringLiteral("id,data_provider,country,partner_product_category,product_category,product_category_id,"
+                       "brand,year_of_manufacture,product_age,repair_status,repair_barrier_if_end_of_life,"
+                       "group_identifier,event_date,problem")
+            .split(QLatin1Char(','));
     return list;
 }
 
@@ -67,12 +68,13 @@ int categoryNumber(const QString &productCategory)
     // The code list of version 0.3; a category's number is its place.
     static const QHash<QString, int> numbers = [] {
         const QStringList names =
-            QStringLiteral("aircon/dehumidifier|battery/charger/adapter|decorative or safety lights|desktop computer|digital compact camera|"
-                           "dslr/video camera|fan|flat screen|hair & beauty item|handheld entertainment device|headphones|hi-fi integrated|"
-                           "hi-fi separates|kettle|lamp|laptop|large home electrical|misc|mobile|musical instrument|paper shredder|"
-                           "pc accessory|portable radio|power tool|printer/scanner|projector|sewing machine|small home electrical|"
-                           "small kitchen item|tablet|toaster|toy|tv and gaming-related accessories|vacuum|watch/clock|coffee maker|"
-                           "food processor|games console|hair dryer|iron")
+            QStringLiteral(
+                "aircon/dehumidifier|battery/charger/adapter|decorative or safety lights|desktop computer|digital compact camera|"
+                "dslr/video camera|fan|flat screen|hair & beauty item|handheld entertainment device|headphones|hi-fi integrated|"
+                "hi-fi separates|kettle|lamp|laptop|large home electrical|misc|mobile|musical instrument|paper shredder|"
+                "pc accessory|portable radio|power tool|printer/scanner|projector|sewing machine|small home electrical|"
+                "small kitchen item|tablet|toaster|toy|tv and gaming-related accessories|vacuum|watch/clock|coffee maker|"
+                "food processor|games console|hair dryer|iron")
                 .split(QLatin1Char('|'));
         QHash<QString, int> list;
         for (qsizetype i = 0; i < names.size(); ++i)

@@ -7,7 +7,8 @@
 
 namespace ts::openrepair {
 
-// The Open Repair Data Standard, version 0.3 (The Open Repair Alliance, December 2021): its columns, its words, and what they are here.
+// The Open Repair Data Standard, version 0.3 (The Open Repair Alliance, December 2021): its columns, its words, and what they are
+// here.
 
 /// The fourteen columns in the order in which the standard's files have them.
 [[nodiscard]] const QStringList &columns();
@@ -18,7 +19,8 @@ enum class Status { Unknown, Fixed, Repairable, EndOfLife };
 [[nodiscard]] std::optional<Status> status(const QString &word); ///< any case
 [[nodiscard]] QString word(Status status);
 
-/// The standard's wording of a reason for giving up; also of the wordings of older releases ("Item too worn out"). Empty where it is none.
+/// The standard's wording of a reason for giving up; also of the wordings of older releases ("Item too worn out"). Empty where it
+/// is none.
 [[nodiscard]] QString barrier(const QString &text);
 
 /// The standard's number of a product category (1 to 40); 0 where it is none. Blanks around a slash and case do not count.

@@ -18,29 +18,52 @@ struct Clue {
     const char *phrase;
 };
 
-// Phrases that name a kind of equipment, as people write them in English, French and Italian files. A phrase counts where it begins a
-// word; plural endings follow by themselves.
+// Phrases that name a kind of equipment, as people write them in English, French and Italian files. A phrase counts where it
+// begins a word; plural endings follow by themselves.
 constexpr std::array clues{
-    Clue{Category::Turntable, "turntable"}, Clue{Category::Turntable, "turn table"}, Clue{Category::Turntable, "record player"},
-    Clue{Category::Turntable, "record deck"}, Clue{Category::Turntable, "lp player"}, Clue{Category::Turntable, "gramophone"},
-    Clue{Category::Turntable, "tourne disque"}, Clue{Category::Turntable, "platine vinyle"}, Clue{Category::Turntable, "giradischi"},
-    Clue{Category::ReelRecorder, "reel to reel"}, Clue{Category::ReelRecorder, "open reel"},
-    Clue{Category::CassetteDeck, "cassette"}, Clue{Category::CassetteDeck, "casette"}, Clue{Category::CassetteDeck, "tape deck"},
-    Clue{Category::CassetteDeck, "tape player"}, Clue{Category::CassetteDeck, "/tape"},
-    Clue{Category::DiscPlayer, "cd"}, Clue{Category::DiscPlayer, "dvd"}, Clue{Category::DiscPlayer, "blu ray"},
-    Clue{Category::DiscPlayer, "minidisc"}, Clue{Category::DiscPlayer, "mini dis"}, Clue{Category::DiscPlayer, "disc player"},
-    Clue{Category::AmplifierReceiver, "ampli"}, Clue{Category::AmplifierReceiver, "receiver"},
+    Clue{Category::Turntable, "turntable"},
+    Clue{Category::Turntable, "turn table"},
+    Clue{Category::Turntable, "record player"},
+    Clue{Category::Turntable, "record deck"},
+    Clue{Category::Turntable, "lp player"},
+    Clue{Category::Turntable, "gramophone"},
+    Clue{Category::Turntable, "tourne disque"},
+    Clue{Category::Turntable, "platine vinyle"},
+    Clue{Category::Turntable, "giradischi"},
+    Clue{Category::ReelRecorder, "reel to reel"},
+    Clue{Category::ReelRecorder, "open reel"},
+    Clue{Category::CassetteDeck, "cassette"},
+    Clue{Category::CassetteDeck, "casette"},
+    Clue{Category::CassetteDeck, "tape deck"},
+    Clue{Category::CassetteDeck, "tape player"},
+    Clue{Category::CassetteDeck, "/tape"},
+    Clue{Category::DiscPlayer, "cd"},
+    Clue{Category::DiscPlayer, "dvd"},
+    Clue{Category::DiscPlayer, "blu ray"},
+    Clue{Category::DiscPlayer, "minidisc"},
+    Clue{Category::DiscPlayer, "mini dis"},
+    Clue{Category::DiscPlayer, "disc player"},
+    Clue{Category::AmplifierReceiver, "ampli"},
+    Clue{Category::AmplifierReceiver, "receiver"},
     Clue{Category::Tuner, "tuner"},
-    Clue{Category::Loudspeaker, "speaker"}, Clue{Category::Loudspeaker, "loudspeaker"}, Clue{Category::Loudspeaker, "loud speaker"},
-    Clue{Category::Loudspeaker, "baffle"}, Clue{Category::Loudspeaker, "enceinte"}, Clue{Category::Loudspeaker, "subwoofer"},
-    Clue{Category::Loudspeaker, "sub woofer"}, Clue{Category::Loudspeaker, "soundbar"}, Clue{Category::Loudspeaker, "sound bar"},
+    Clue{Category::Loudspeaker, "speaker"},
+    Clue{Category::Loudspeaker, "loudspeaker"},
+    Clue{Category::Loudspeaker, "loud speaker"},
+    Clue{Category::Loudspeaker, "baffle"},
+    Clue{Category::Loudspeaker, "enceinte"},
+    Clue{Category::Loudspeaker, "subwoofer"},
+    Clue{Category::Loudspeaker, "sub woofer"},
+    Clue{Category::Loudspeaker, "soundbar"},
+    Clue{Category::Loudspeaker, "sound bar"},
     Clue{Category::Loudspeaker, "barre de son"},
     Clue{Category::Radio, "radio"},
-    Clue{Category::GameConsole, "games console"}, Clue{Category::GameConsole, "game console"},
+    Clue{Category::GameConsole, "games console"},
+    Clue{Category::GameConsole, "game console"},
 };
 
 // What is named with one of these is a thing beside the equipment, or an instrument, or several things in one.
-constexpr std::array besides{"controller", "remote", "cable", "charger", "guitar", "bass amp", "vhs", "video", "tv", "freeview", "car ", "dock", "microphone", "headphone"};
+constexpr std::array besides{"controller", "remote", "cable",    "charger", "guitar", "bass amp",   "vhs",
+                             "video",      "tv",     "freeview", "car ",    "dock",   "microphone", "headphone"};
 
 bool stands(QLatin1String phrase, const QString &text)
 {
@@ -68,8 +91,8 @@ std::optional<Category> named(const QString &words)
     return found;
 }
 
-/// The words before the first full stop, comma or dash, at most four of them: in records without a partner's category people begin with
-/// what the thing is ("Turntable not turning"). Further on, a loudspeaker or a cassette is a part of it.
+/// The words before the first full stop, comma or dash, at most four of them: in records without a partner's category people
+/// begin with what the thing is ("Turntable not turning"). Further on, a loudspeaker or a cassette is a part of it.
 QString opening(const QString &problem)
 {
     static const QRegularExpression end(QStringLiteral("[.,;:(]| - "));
@@ -80,7 +103,15 @@ QString opening(const QString &problem)
 
 Category category(const QString &productCategory, const QString &partnerCategory, const QString &problem)
 {
-    enum Numbers { DesktopComputer = 4, Handheld = 10, HiFiIntegrated = 12, HiFiSeparates = 13, PortableRadio = 23, TvAccessories = 33, GamesConsole = 38 };
+    enum Numbers {
+        DesktopComputer = 4,
+        Handheld = 10,
+        HiFiIntegrated = 12,
+        HiFiSeparates = 13,
+        PortableRadio = 23,
+        TvAccessories = 33,
+        GamesConsole = 38
+    };
     const int number = categoryNumber(productCategory);
     switch (number) {
     case DesktopComputer:

@@ -99,7 +99,8 @@ Expected<Imported> readComparables(QIODevice &device, const QString &did, const 
         sale.maker = row.text("maker");
         sale.makerModel = row.text("model");
         sale.category = row.word<Category>("category").value_or(Category::Other);
-        const Currency currency = row.value("currency", [](const QString &text) { return Currency::parse(text); }).value_or(bench.currency());
+        const Currency currency =
+            row.value("currency", [](const QString &text) { return Currency::parse(text); }).value_or(bench.currency());
         sale.price = row.amount("price", currency);
         if (row.text("price").isEmpty())
             row.refuse("price", QStringLiteral("it is empty"));

@@ -1,7 +1,7 @@
 #include "model/exchange/read_open_repair.h"
 
-#include "model/exchange/list_columns.h"
 #include "model/exchange/csv_reader.h"
+#include "model/exchange/list_columns.h"
 #include "model/exchange/open_repair.h"
 #include "model/records/stage_move.h"
 #include "model/values/quoted.h"
@@ -12,7 +12,23 @@ namespace ts {
 
 namespace {
 
-enum Column { Id_, Provider, Country, PartnerCategory, ProductCategory, ProductCategoryId, Brand, Year, Age, Status, Barrier, Group, EventDate, Problem, columnCount };
+enum Column {
+    Id_,
+    Provider,
+    Country,
+    PartnerCategory,
+    ProductCategory,
+    ProductCategoryId,
+    Brand,
+    Year,
+    Age,
+    Status,
+    Barrier,
+    Group,
+    EventDate,
+    Problem,
+    columnCount
+};
 
 /// Where the standard's columns stand in this file; -1 where it lacks one.
 using Places = std::array<qsizetype, columnCount>;
@@ -28,7 +44,8 @@ Expected<Places> placesOf(const QStringList &header, const QString &did, LineLis
         if (at >= 0 && places.at(static_cast<size_t>(at)) < 0)
             places.at(static_cast<size_t>(at)) = i;
         else
-            warnings.add(1, QStringLiteral("the column %1 is not one of the standard's and is not taken in").arg(quoted(header.at(i))));
+            warnings.add(
+                1, QStringLiteral("the column %1 is not one of the standard's and is not taken in").arg(quoted(header.at(i))));
         if (i < 40)
             found << quoted(header.at(i));
     }
@@ -64,7 +81,9 @@ public:
         }
         if (const auto seen = m_seen.constFind(id); seen != m_seen.constEnd()) {
             if (seen->cells != cells)
-                return imported.problems.add(line, QStringLiteral("the id %1 stands already on line %2, with other content").arg(quoted(id)).arg(seen->line));
+                return imported.problems.add(
+                    line,
+                    QStringLiteral("the id %1 stands already on line %2, with other content").arg(quoted(id)).arg(seen->line));
             ++imported.skipped;
             return imported.warnings.add(line, QStringLiteral("the same record stands already on line %1").arg(seen->line));
         }
@@ -138,13 +157,18 @@ private:
         const int number = openrepair::categoryNumber(source.productCategory);
         const QString given = source.productCategoryId.trimmed();
         if (number == 0)
-            odd(QStringLiteral("product_category %1 is not one of the standard's; kept as it is, category other").arg(quoted(source.productCategory)));
+            odd(QStringLiteral("product_category %1 is not one of the standard's; kept as it is, category other")
+                    .arg(quoted(source.productCategory)));
         else if (!given.isEmpty() && given != QString::number(number))
-            odd(QStringLiteral("product_category_id %1 is not that of %2, which is %3").arg(quoted(given), quoted(source.productCategory)).arg(number));
+            odd(QStringLiteral("product_category_id %1 is not that of %2, which is %3")
+                    .arg(quoted(given), quoted(source.productCategory))
+                    .arg(number));
         if (!openrepair::status(source.repairStatus))
-            odd(QStringLiteral("repair_status %1 is not one of the standard's; kept as it is, taken as Unknown").arg(quoted(source.repairStatus)));
+            odd(QStringLiteral("repair_status %1 is not one of the standard's; kept as it is, taken as Unknown")
+                    .arg(quoted(source.repairStatus)));
         if (!source.repairBarrier.trimmed().isEmpty() && openrepair::barrier(source.repairBarrier).isEmpty())
-            odd(QStringLiteral("repair_barrier_if_end_of_life %1 is not one of the standard's; kept as it is").arg(quoted(source.repairBarrier)));
+            odd(QStringLiteral("repair_barrier_if_end_of_life %1 is not one of the standard's; kept as it is")
+                    .arg(quoted(source.repairBarrier)));
     }
 
     static QString because(openrepair::Status status, const SourceRecord &source)
@@ -155,8 +179,8 @@ private:
         case openrepair::Status::EndOfLife:
             return barrier.isEmpty() ? QStringLiteral("given up, no reason recorded") : barrier;
         case openrepair::Status::Repairable:
-            return QStringLiteral("was left repairable on ") + source.eventDate.trimmed()
-                   + (barrier.isEmpty() ? QString() : QStringLiteral(": ") + barrier);
+            return QStringLiteral("was left repairable on ") + source.eventDate.trimmed() +
+                   (barrier.isEmpty() ? QString() : QStringLiteral(": ") + barrier);
         case openrepair::Status::Fixed:
         case openrepair::Status::Unknown:
             break;

@@ -9,7 +9,8 @@ namespace ts {
 
 namespace {
 
-void addSpend(Imported &imported, Maker &maker, const Unit &unit, SpendKind kind, const QString &text, const Money &amount, QDate day)
+void addSpend(Imported &imported, Maker &maker, const Unit &unit, SpendKind kind, const QString &text, const Money &amount,
+              QDate day)
 {
     Spend spend = maker.fresh<Spend>();
     spend.unit = unit.id;
@@ -33,7 +34,8 @@ void readStage(RowCells &row, Unit &unit, const QDateTime &now)
     if (unit.stage == Stage::Held && unit.heldBecause.isEmpty())
         row.refuse("because", QStringLiteral("a held unit needs a reason"));
     if (unit.stage == Stage::Closed && !unit.outcome)
-        row.refuse("outcome", QStringLiteral("a closed unit needs an outcome: ") + allWords<Outcome>().join(QStringLiteral(", ")));
+        row.refuse("outcome",
+                   QStringLiteral("a closed unit needs an outcome: ") + allWords<Outcome>().join(QStringLiteral(", ")));
     if (unit.stage != Stage::Closed && unit.outcome)
         row.refuse("outcome", QStringLiteral("only a closed unit has an outcome"));
 }
@@ -64,7 +66,8 @@ Unit readUnit(RowCells &row, Maker &maker)
             word = allWords<ProtectionClass>().at(figure);
         const auto found = fromWord<ProtectionClass>(word);
         return found ? Expected<ProtectionClass>(*found)
-                     : Expected<ProtectionClass>(Trouble{quoted(written) + QStringLiteral(" is no protection class"), {},
+                     : Expected<ProtectionClass>(Trouble{quoted(written) + QStringLiteral(" is no protection class"),
+                                                         {},
                                                          QStringLiteral("choose one of I, II, III")});
     });
     const int next = maker.now().date().year() + 1;
@@ -120,14 +123,16 @@ Expected<Imported> readUnits(QIODevice &device, const QString &did, const BenchF
     if (!columns)
         return columns.trouble();
     if (!columns->has("name") && !columns->has("model"))
-        return Trouble{did, QStringLiteral("no column says what the unit is"),
-                       QStringLiteral("the header needs a column name or model; say which it is with --map \"their column=name\"")};
+        return Trouble{
+            did, QStringLiteral("no column says what the unit is"),
+            QStringLiteral("the header needs a column name or model; say which it is with --map \"their column=name\"")};
     Imported imported;
     for (const char *name : {"tag", "spent", "minutes"})
         if (columns->has(name))
             imported.warnings.add(1, QStringLiteral("the column %1 is not taken in").arg(columns->shown(name)));
     if (!columns->has("source id"))
-        imported.warnings.add(1, QStringLiteral("there is no column source id, so the same file would add its units a second time"));
+        imported.warnings.add(1,
+                              QStringLiteral("there is no column source id, so the same file would add its units a second time"));
     QHash<QString, qint64> seen;
     while (true) {
         const auto more = csv.next();
@@ -150,7 +155,8 @@ Expected<Imported> readUnits(QIODevice &device, const QString &did, const BenchF
             seen.insert(id, csv.line());
         }
         const Unit unit = readUnit(row, maker);
-        const Currency currency = row.value("currency", [](const QString &text) { return Currency::parse(text); }).value_or(bench.currency());
+        const Currency currency =
+            row.value("currency", [](const QString &text) { return Currency::parse(text); }).value_or(bench.currency());
         const auto paid = row.amount("paid", currency);
         const auto carriage = row.amount("carriage", currency);
         const QDate bought = row.day("bought on").value_or(QDate());

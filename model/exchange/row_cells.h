@@ -1,8 +1,8 @@
 #pragma once
 
 #include "model/exchange/cell_values.h"
-#include "model/exchange/list_columns.h"
 #include "model/exchange/line_list.h"
+#include "model/exchange/list_columns.h"
 #include "model/values/money.h"
 #include "model/values/quoted.h"
 #include "model/values/words.h"

@@ -62,7 +62,8 @@ public:
             }
             const QString id = row->at(Kind::idColumn).toString();
             if (QUuid::fromString(id).isNull() || ids.contains(id)) {
-                refuse(ids.contains(id) ? QStringLiteral("its id %1 stands twice").arg(id) : QStringLiteral("%1 is no id").arg(quoted(id)));
+                refuse(ids.contains(id) ? QStringLiteral("its id %1 stands twice").arg(id)
+                                        : QStringLiteral("%1 is no id").arg(quoted(id)));
                 continue;
             }
             ids.insert(id);
@@ -72,9 +73,10 @@ public:
                 add(kind, *std::move(row), refuse);
         }
         if (leftOut > 0)
-            imported.warnings.add(0, QStringLiteral("%1 of kind %2 left out: the pictures and papers themselves are not in the file")
-                                         .arg(leftOut)
-                                         .arg(kind.noun()));
+            imported.warnings.add(0,
+                                  QStringLiteral("%1 of kind %2 left out: the pictures and papers themselves are not in the file")
+                                      .arg(leftOut)
+                                      .arg(kind.noun()));
     }
 
 private:
@@ -139,7 +141,8 @@ private:
 Expected<qint64> writeWorkbookJson(QIODevice &device, const RowsOf &rowsOf)
 {
     qint64 written = 0;
-    device.write("{\"format\": \"" + formatName().toUtf8() + "\", \"version\": " + QByteArray::number(formatVersion) + ", \"records\": {");
+    device.write("{\"format\": \"" + formatName().toUtf8() + "\", \"version\": " + QByteArray::number(formatVersion) +
+                 ", \"records\": {");
     bool firstKind = true;
     for (const Kind *kind : allKinds()) {
         const auto rows = rowsOf(*kind);
@@ -170,10 +173,14 @@ Expected<Imported> readWorkbookJson(QIODevice &device, const QString &did, const
     const QJsonObject document = QJsonDocument::fromJson(bytes, &error).object();
     if (error.error != QJsonParseError::NoError)
         return Trouble{did,
-                       QStringLiteral("line %1: this is no JSON (%2)").arg(bytes.left(error.offset).count('\n') + 1).arg(error.errorString()),
+                       QStringLiteral("line %1: this is no JSON (%2)")
+                           .arg(bytes.left(error.offset).count('\n') + 1)
+                           .arg(error.errorString()),
                        QStringLiteral("the file may be cut off")};
-    if (document.value(QLatin1String("format")).toString() != formatName() || !document.value(QLatin1String("records")).isObject())
-        return Trouble{did, QStringLiteral("this JSON is no exported workbook"), QStringLiteral("choose a file that was made by export --as json")};
+    if (document.value(QLatin1String("format")).toString() != formatName() ||
+        !document.value(QLatin1String("records")).isObject())
+        return Trouble{did, QStringLiteral("this JSON is no exported workbook"),
+                       QStringLiteral("choose a file that was made by export --as json")};
     if (const int version = document.value(QLatin1String("version")).toInt(); version < 1 || version > formatVersion)
         return Trouble{did, QStringLiteral("the file is of version %1 and this program reads %2").arg(version).arg(formatVersion),
                        QStringLiteral("use the program that wrote it, or a newer one")};

@@ -38,8 +38,8 @@ QString heading(Category category)
 /// How the record stood when it came in; a field that is still so goes out verbatim.
 struct AsImported {
     explicit AsImported(const SourceRecord &source, const QString &problem)
-        : status(openrepair::status(source.repairStatus).value_or(Status::Unknown)), place(openrepair::place(status)), made(openrepair::made(source)),
-          maker(openrepair::maker(source)),
+        : status(openrepair::status(source.repairStatus).value_or(Status::Unknown)), place(openrepair::place(status)),
+          made(openrepair::made(source)), maker(openrepair::maker(source)),
           category(openrepair::category(source.productCategory, source.partnerProductCategory, problem))
     {
     }
@@ -107,8 +107,8 @@ QStringList openRepairRow(const RepairFacts &facts, const RepairProvider &provid
         if (unit.maker != then.maker)
             record.brand = own.brand;
         const int number = openrepair::categoryNumber(record.productCategory);
-        if (unit.category != then.category && unit.category != Category::Other
-            && number != openrepair::productCategory(unit.category).number) {
+        if (unit.category != then.category && unit.category != Category::Other &&
+            number != openrepair::productCategory(unit.category).number) {
             record.productCategory = own.productCategory;
             record.productCategoryId = own.productCategoryId;
         }

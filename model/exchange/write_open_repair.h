@@ -21,8 +21,8 @@ struct RepairProvider {
     QString country; ///< ISO 3166-1 alpha-3, or empty
 };
 
-/// The fourteen cells of one record of the Open Repair Data Standard. What came from such a file goes out as it came, except where the
-/// workbook knows better by now: another stage, claim, category, year or maker.
+/// The fourteen cells of one record of the Open Repair Data Standard. What came from such a file goes out as it came, except
+/// where the workbook knows better by now: another stage, claim, category, year or maker.
 [[nodiscard]] QStringList openRepairRow(const RepairFacts &facts, const RepairProvider &provider);
 
 } // namespace ts

@@ -13,15 +13,18 @@ void writeUnits(QIODevice &device, const QList<Unit> &units, const QList<RackRow
     for (const RackRow &row : rows)
         rack.insert(row.id.value, &row);
     CsvWriter csv(device, CsvFor::Spreadsheet);
-    csv.row(QStringLiteral("tag,name,maker,model,category,kind,stage,since,outcome,serial,year,mains,class,claim,place,spent,currency,minutes,"
-                           "source_id")
-                .split(QLatin1Char(',')));
+    csv.row(
+        QStringLiteral(
+            "tag,name,maker,model,category,kind,stage,since,outcome,serial,year,mains,class,claim,place,spent,currency,minutes,"
+            "source_id")
+            .split(QLatin1Char(',')));
     for (const Unit &unit : units) {
         const RackRow *figures = rack.value(unit.id.value);
-        csv.row({tagText(unit.tag), unit.name, unit.maker, unit.makerModel, toWord(unit.category), toWord(unit.kind), toWord(unit.stage),
-                 unit.stageSince.isValid() ? unit.stageSince.date().toString(Qt::ISODate) : QString(),
-                 unit.outcome ? toWord(*unit.outcome) : QString(), unit.serial, unit.year ? QString::number(*unit.year) : QString(),
-                 unit.mains, unit.protectionClass ? toWord(*unit.protectionClass) : QString(), unit.claim, unit.place,
+        csv.row({tagText(unit.tag), unit.name, unit.maker, unit.makerModel, toWord(unit.category), toWord(unit.kind),
+                 toWord(unit.stage), unit.stageSince.isValid() ? unit.stageSince.date().toString(Qt::ISODate) : QString(),
+                 unit.outcome ? toWord(*unit.outcome) : QString(), unit.serial,
+                 unit.year ? QString::number(*unit.year) : QString(), unit.mains,
+                 unit.protectionClass ? toWord(*unit.protectionClass) : QString(), unit.claim, unit.place,
                  figures ? figures->spent.decimal() : QString(), figures ? figures->spent.currency().code() : QString(),
                  figures ? QString::number(figures->minutes) : QString(), unit.sourceId});
     }
