@@ -3,6 +3,7 @@
 #include "model/exchange/csv_writer.h"
 #include "model/exchange/exchange_kinds.h"
 #include "model/exchange/open_repair.h"
+#include "model/exchange/whole_file.h"
 #include "model/exchange/workbook_json.h"
 #include "model/exchange/write_open_repair.h"
 #include "model/exchange/write_units.h"
@@ -11,7 +12,6 @@
 #include "model/records/symptom.h"
 
 #include <QFileInfo>
-#include <QSaveFile>
 
 #include <algorithm>
 
@@ -110,8 +110,8 @@ Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString
     const QString did = QStringLiteral("Cannot write ") + shown;
     if (const QString why = mustStay(file); !why.isEmpty())
         return Trouble{did, why, QStringLiteral("choose another file name")};
-    QSaveFile device(file);
-    if (!device.open(QIODevice::WriteOnly))
+    WholeFile device(file);
+    if (!device.start())
         return Trouble{did, device.errorString(), {}};
     const auto written = kind == QLatin1String("csv") ? writeList(desk, device)
                          : kind == QLatin1String("json")
@@ -119,12 +119,8 @@ Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString
                              : writeRepairData(desk, device);
     if (!written)
         return written.trouble(); // the half-written copy goes with `device`
-    if (!device.commit()) {
-        // A write that stops half way leaves the device without words for it.
-        const bool silent = device.errorString().isEmpty() || device.errorString() == QLatin1String("Unknown error");
-        return Trouble{did, silent ? QStringLiteral("it could not be written whole, the disk may be full") : device.errorString(),
-                       QStringLiteral("make room, or choose another place")};
-    }
+    if (!device.commit())
+        return Trouble{did, device.errorString(), QStringLiteral("make room, or choose another place")};
     const QString noun = kind == QLatin1String("json") ? QStringLiteral("record") : QStringLiteral("unit");
     return ExportReport{
         *written,
