@@ -49,7 +49,7 @@ QString logHtml(const UnitFile &file, const BenchFile &bench)
             day = local.date();
             html += heading(locale.toString(day, QLocale::LongFormat));
         }
-        QString text = QStringLiteral("<span style='color:%1'>%2</span>&nbsp;&nbsp;<b>%3</b>").arg(ink().quiet.name(), locale.toString(local.time(), QLocale::ShortFormat), event.text.toHtmlEscaped());
+        QString text = QStringLiteral("<span style='color:%1'>%2</span>&nbsp;&nbsp;<b>%3</b>").arg(ink().quiet.name(), local.toString(QStringLiteral("HH:mm")), event.text.toHtmlEscaped());
         if (event.verdict && *event.verdict != Verdict::NoLimit)
             text += QStringLiteral(" <span style='color:%1'>%2</span>").arg(verdictColour(*event.verdict).name(), verdictText(*event.verdict));
         html += line(text);
