@@ -12,6 +12,15 @@ namespace {
 
 constexpr int resolution = 1200;
 
+/// Hash tables made while this lives are in the same order in every run. The PDF writer keeps its fonts in one and writes them in
+/// its order; tables made before keep the seed they have.
+class SteadyHashes {
+public:
+    SteadyHashes() { QHashSeed::setDeterministicGlobalSeed(); }
+    ~SteadyHashes() { QHashSeed::resetRandomGlobalSeed(); }
+    Q_DISABLE_COPY_MOVE(SteadyHashes)
+};
+
 /// The writer puts the time of the computer into the file; the sheet's own time goes in its place, letter for letter.
 void setCreationDate(QByteArray &pdf, const QDateTime &at)
 {
@@ -39,6 +48,7 @@ Expected<QByteArray> restorationPdf(const RestorationFacts &facts, PageSize size
     QBuffer out(&pdf);
     out.open(QIODevice::WriteOnly);
     {
+        const SteadyHashes steady;
         QPdfWriter writer(&out);
         writer.setResolution(resolution);
         writer.setTitle(QStringLiteral("Restoration sheet: %1, tag %2").arg(facts.name, facts.tag));

@@ -5,6 +5,7 @@
 #include <QTextCursor>
 #include <QTextDocument>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -13,6 +14,9 @@ namespace ts {
 namespace {
 
 using Widths = std::array<qreal, 10>; ///< what each digit lacks to a nought
+
+// Readers of a PDF take a gap of a tenth of the letter's height for a space between words; "11" must stay one word.
+constexpr qreal widestGap = 0.09;
 
 Widths lackOf(const QFont &font)
 {
@@ -49,14 +53,15 @@ void evenOutFigures(QTextDocument &document)
                 behind[i - 1] += half;
         }
         for (qsizetype i = 0; i < text.size(); ++i) {
-            if (std::abs(behind[i]) < 0.01)
+            const qreal spacing = std::min(behind[i], widestGap * font.pixelSize());
+            if (std::abs(spacing) < 0.01)
                 continue;
             QTextCursor cursor(block);
             cursor.setPosition(block.position() + static_cast<int>(i));
             cursor.movePosition(QTextCursor::NextCharacter, QTextCursor::KeepAnchor);
             QTextCharFormat wider;
             wider.setFontLetterSpacingType(QFont::AbsoluteSpacing);
-            wider.setFontLetterSpacing(behind[i]);
+            wider.setFontLetterSpacing(spacing);
             cursor.mergeCharFormat(wider);
         }
     }

@@ -21,6 +21,15 @@ QString joined(const QStringList &texts, const QString &parting)
     return safe.join(parting);
 }
 
+/// Lines of which each has its own reading direction, to stand inside a sentence.
+QString isolatedLines(const QString &text)
+{
+    QStringList lines = text.split(QLatin1Char('\n'));
+    for (QString &line : lines)
+        line = isolated(line);
+    return lines.join(QLatin1Char('\n'));
+}
+
 QList<Filling> textList(const QStringList &texts)
 {
     QList<Filling> list;
@@ -35,7 +44,6 @@ QList<Filling> workList(const RestorationFacts &facts)
     for (const RestorationFacts::Work &row : facts.work) {
         Filling filling;
         filling.put("seen", row.seen).put("conditions", row.conditions).put("state", row.state);
-        filling.put("state_class", row.open ? QStringLiteral("open") : QStringLiteral("cleared"));
         filling.put("no_cause", row.seen.isEmpty() ? QString() : QStringLiteral("no cause established"));
         filling.put("causes", textList(row.causes)).put("done", textList(row.done));
         list << filling;
@@ -122,11 +130,15 @@ QString measuredNote(const RestorationFacts &facts)
     if (!facts.oneMeter.isEmpty())
         note << QStringLiteral("All readings with %1.").arg(isolated(facts.oneMeter));
     bool spread = false;
-    for (const RestorationFacts::Measured &row : facts.measured)
+    bool repeated = false;
+    for (const RestorationFacts::Measured &row : facts.measured) {
+        repeated = repeated || row.repeated;
         spread = spread || !row.found.spread.isEmpty() || !row.leaves.spread.isEmpty() || !row.during.spread.isEmpty();
+    }
     if (spread)
         note << QStringLiteral("± is the uncertainty of the reading at 95 %: “within” and “outside” stand only where the whole of it says so.");
-    note << QStringLiteral("Of several readings at one place, the first as found and the last as it leaves.");
+    if (repeated)
+        note << QStringLiteral("Of several readings at one place, the first as found and the last as it leaves are shown.");
     return note.join(QLatin1Char(' '));
 }
 
@@ -157,7 +169,7 @@ Filling restorationFilling(const RestorationFacts &facts)
     filling.put("name", facts.name).put("tag", facts.tag).put("identity", joined(facts.identity, dot));
     filling.put("bench", facts.benchName).put("date", facts.date).put("worker", facts.worker);
     filling.put("address", textList(facts.benchAddress));
-    filling.put("said_by", facts.saidBy).put("claim", facts.claim).put("work", workList(facts));
+    filling.put("said_by", facts.saidBy).put("claim", isolatedLines(facts.claim)).put("work", workList(facts));
     filling.put("no_work", QStringLiteral("No fault was noted at this bench, and no work is on record."));
 
     bool during = false;
@@ -189,11 +201,16 @@ QByteArray restorationHtml(const RestorationFacts &facts)
 {
     Filling filling = restorationFilling(facts);
     QList<Filling> photos;
-    for (const RestorationFacts::Picture &picture : facts.pictures)
+    QList<Filling> longCaptions;
+    for (const RestorationFacts::Picture &picture : facts.pictures) {
+        constexpr qsizetype shownWhole = 60; // letters that are sure to stay on a photo of the least width
+        if (picture.caption.size() > shownWhole)
+            longCaptions << Filling().put("text", QStringLiteral("Photo %1: %2").arg(photos.size() + 1).arg(isolated(picture.caption)));
         photos << Filling().put("caption", picture.caption).put("data", webPicture(picture.jpeg))
                       .put("width", QString::number(picture.width)).put("height", QString::number(picture.height))
                       .put("share", QString::number(picture.width / double(picture.height), 'f', 3));
-    filling.put("photos", photos);
+    }
+    filling.put("photos", photos).put("long_captions", longCaptions);
     return filled(paperFile(QStringLiteral("restoration.html")), filling).toUtf8();
 }
 

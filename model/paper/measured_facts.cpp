@@ -66,6 +66,7 @@ struct Group {
     const Reading *found = nullptr;
     const Reading *during = nullptr;
     const Reading *leaves = nullptr;
+    int taken = 0;
 
     [[nodiscard]] const Reading *shown() const { return leaves ? leaves : during ? during : found; }
 };
@@ -84,11 +85,12 @@ Measured measuredRow(const Group &group, const BenchFile &bench)
     row.what = plainText(group.point ? group.point->name : shown.name);
     row.conditions = group.conditions;
     row.wanted = wanted.display();
-    row.source = group.point ? plainText(group.point->source) : QString();
+    row.source = group.point && !row.wanted.isEmpty() ? plainText(group.point->source) : QString();
     if (group.found)
         row.found = valueOf(*group.found);
     if (group.during && !group.leaves)
         row.during = valueOf(*group.during);
+    row.repeated = group.taken > (group.found ? 1 : 0) + (group.leaves || group.during ? 1 : 0);
     QStringList meters;
     for (const Reading *reading : {group.found, group.leaves ? nullptr : group.during, group.leaves})
         if (reading && !meterOf(*reading, bench).isEmpty() && !meters.contains(meterOf(*reading, bench)))
@@ -121,12 +123,13 @@ QList<Measured> measuredFacts(const UnitFile &file, const BenchFile &bench)
         const QString key = name + QLatin1Char('\n') + conditions.simplified().toCaseFolded();
         auto place = places.constFind(key);
         if (place == places.constEnd()) {
-            groups << Group{point, key, conditions, nullptr, nullptr, nullptr};
+            groups << Group{point, key, conditions, nullptr, nullptr, nullptr, 0};
             place = places.insert(key, groups.size() - 1);
         }
         Group &group = groups[*place];
         if (!group.point)
             group.point = point;
+        ++group.taken;
         switch (reading.phase) {
         case Phase::AsFound:
             if (!group.found)

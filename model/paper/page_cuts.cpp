@@ -153,7 +153,6 @@ QList<PageCut> pageCuts(const QTextDocument &document, qreal height)
     QList<PageCut> cuts{PageCut{}};
     const auto room = [&] { return height - cuts.last().headHeight(); };
     const auto cutAt = [&](qreal y) {
-        cuts.last().bottom = y;
         PageCut next{y, y, 0, 0};
         for (const TableSpan &table : pieces.tables)
             if (table.head.bottom > table.head.top && y >= table.head.bottom - hair && y < table.whole.bottom - hair)
@@ -163,8 +162,10 @@ QList<PageCut> pageCuts(const QTextDocument &document, qreal height)
     for (const Span &block : blocks) {
         if (block.bottom - cuts.last().top > room() && block.top > cuts.last().top + hair)
             cutAt(block.top);
-        while (block.bottom - cuts.last().top > room())
-            cutAt(cutThrough(pieces.lines, cuts.last().top, cuts.last().top + room()));
+        while (block.bottom - cuts.last().top > room()) {
+            cuts.last().bottom = cutThrough(pieces.lines, cuts.last().top, cuts.last().top + room());
+            cutAt(cuts.last().bottom);
+        }
         cuts.last().bottom = block.bottom;
     }
     return cuts;

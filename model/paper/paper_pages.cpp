@@ -4,10 +4,10 @@
 #include "model/paper/fill_restoration.h"
 #include "model/paper/ink.h"
 #include "model/paper/paper_files.h"
+#include "model/paper/paper_font.h"
 #include "model/paper/plain_words.h"
 
 #include <QAbstractTextDocumentLayout>
-#include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QImage>
 #include <QPainter>
@@ -43,13 +43,6 @@ QString length(qreal value)
     return QString::number(value, 'f', 2);
 }
 
-/// Inter where it is installed, else the system's own sans.
-QString paperFamily()
-{
-    const auto inter = QStringLiteral("Inter");
-    return QFontDatabase::hasFamily(inter) ? inter : QFontDatabase::systemFont(QFontDatabase::GeneralFont).family();
-}
-
 /// A heading's size in HTML is a step of the default size and outweighs what the style says; it is set here instead.
 void settleHeadings(QTextDocument &document, int pixels)
 {
@@ -71,12 +64,11 @@ PaperPages::PaperPages(const RestorationFacts &facts, PageSize size)
     : m_facts(facts)
     , m_page(sizeOf(size))
     , m_body(sideMargin, topMargin, m_page.width() - 2 * sideMargin, m_page.height() - topMargin - bottomMargin)
-    , m_family(paperFamily())
-    , m_photos(facts.pictures, m_body.width())
+    , m_photos(facts.pictures, m_body.width(), paperFont(10, 500))
     , m_document(std::make_unique<QTextDocument>())
 {
     m_document->setUndoRedoEnabled(false);
-    m_document->setDefaultFont(font(12));
+    m_document->setDefaultFont(paperFont(12));
     m_document->setUseDesignMetrics(true);
     m_document->setDocumentMargin(0);
     // The document only keeps the photos' place free; they are painted over it.
@@ -86,21 +78,13 @@ PaperPages::PaperPages(const RestorationFacts &facts, PageSize size)
         m_document->addResource(QTextDocument::ImageResource, QUrl(QStringLiteral("photos:%1").arg(i)), nothing);
     m_document->setHtml(html());
     settleHeadings(*m_document, 14);
+    shapeWhereNeeded(*m_document);
     evenOutFigures(*m_document);
     m_document->setTextWidth(m_body.width());
     m_cuts = pageCuts(*m_document, m_body.height());
 }
 
 PaperPages::~PaperPages() = default;
-
-QFont PaperPages::font(int pixels, int weight) const
-{
-    QFont font(m_family);
-    font.setPixelSize(pixels);
-    font.setWeight(static_cast<QFont::Weight>(weight));
-    font.setHintingPreference(QFont::PreferNoHinting);
-    return font;
-}
 
 QString PaperPages::html() const
 {
@@ -110,11 +94,15 @@ QString PaperPages::html() const
         rows << Filling().put("index", QString::number(i)).put("width", length(m_body.width())).put("height", length(m_photos.height(i)))
                     .put("above", length(i == 0 ? 13 : PhotoRows::gap));
     filling.put("photo_rows", rows);
+    QList<Filling> captions;
+    for (const QString &caption : m_photos.cutCaptions())
+        captions << Filling().put("text", caption).put("first", captions.isEmpty() ? QStringLiteral("yes") : QString());
+    filling.put("long_captions", captions);
     const bool during = !filling.texts.value(QStringLiteral("has_during")).isEmpty();
-    filling.put("w_what", during ? QStringLiteral("30") : QStringLiteral("38"));
-    filling.put("w_wanted", during ? QStringLiteral("19") : QStringLiteral("20"));
-    filling.put("w_value", during ? QStringLiteral("11.5") : QStringLiteral("13"));
-    filling.put("w_word", during ? QStringLiteral("17") : QStringLiteral("16"));
+    filling.put("w_what", during ? QStringLiteral("29") : QStringLiteral("36"));
+    filling.put("w_wanted", during ? QStringLiteral("17") : QStringLiteral("19"));
+    filling.put("w_value", during ? QStringLiteral("13") : QStringLiteral("14.5"));
+    filling.put("w_word", during ? QStringLiteral("15") : QStringLiteral("16"));
     return filled(paperFile(QStringLiteral("restoration-print.html")), filling);
 }
 
@@ -137,7 +125,8 @@ void PaperPages::paintPart(QPainter &painter, qreal top, qreal bottom, qreal at)
     const QRectF part(0, top, m_body.width(), bottom - top);
     painter.setClipRect(part, Qt::IntersectClip);
     QAbstractTextDocumentLayout::PaintContext context;
-    context.clip = part;
+    // What only touches the part is not drawn at all: clipped text would still be found by a search of the PDF.
+    context.clip = part.adjusted(0, 0.5, 0, -0.5);
     context.palette.setColor(QPalette::Text, colour("ink"));
     m_document->documentLayout()->draw(&painter, context);
     painter.restore();
@@ -153,27 +142,28 @@ void PaperPages::paintPhotos(QPainter &painter, int number) const
         const qreal foot = m_document->documentLayout()->blockBoundingRect(block).top() + block.layout()->lineAt(0).rect().bottom();
         const qreal top = foot - m_photos.height(row);
         if (foot > cut.top && foot <= cut.bottom + 1)
-            m_photos.paint(painter, row, {m_body.left(), m_body.top() + cut.headHeight() + top - cut.top}, font(10, 500));
+            m_photos.paint(painter, row, {m_body.left(), m_body.top() + cut.headHeight() + top - cut.top});
         ++row;
     }
 }
 
 void PaperPages::paintRunningHead(QPainter &painter) const
 {
-    const QFontMetricsF metrics(font(11));
-    painter.setFont(font(11));
-    painter.setPen(colour("faint"));
-    const qreal dateWidth = metrics.horizontalAdvance(m_facts.date);
     const QString again = isolated(m_facts.name) + QStringLiteral(" · tag ") + m_facts.tag;
+    painter.setFont(fontFor(again, paperFont(11)));
+    painter.setPen(colour("faint"));
+    const QFontMetricsF metrics(painter.font());
+    const qreal dateWidth = metrics.horizontalAdvance(m_facts.date);
     painter.drawText(QPointF(m_body.left(), runningHead), metrics.elidedText(again, Qt::ElideMiddle, m_body.width() - dateWidth - 20));
     painter.drawText(QPointF(m_body.right() - dateWidth, runningHead), m_facts.date);
 }
 
 void PaperPages::paintFooter(QPainter &painter, int number) const
 {
-    const QFontMetricsF metrics(font(11));
+    const QString first = isolated(m_facts.terms.section(QLatin1Char('\n'), 0, 0));
+    painter.setFont(fontFor(first, paperFont(11)));
+    const QFontMetricsF metrics(painter.font());
     const qreal rule = m_page.height() - footerRule;
-    painter.setFont(font(11));
     painter.setPen(QPen(colour("rule"), 1));
     painter.drawLine(QPointF(m_body.left(), rule), QPointF(m_body.right(), rule));
     painter.setPen(colour("faint"));
@@ -182,7 +172,6 @@ void PaperPages::paintFooter(QPainter &painter, int number) const
     painter.drawText(QPointF(m_body.right() - pageWidth, rule + 18), page);
     // The first line of the terms stands here where it is short enough; all of them stand in the text.
     const QString ask = QStringLiteral("Questions: quote tag %1.").arg(m_facts.tag);
-    const QString first = isolated(m_facts.terms.section(QLatin1Char('\n'), 0, 0));
     const QString both = first + QLatin1Char(' ') + ask;
     const bool fits = !first.isEmpty() && metrics.horizontalAdvance(both) <= m_body.width() - pageWidth - 20;
     painter.drawText(QPointF(m_body.left(), rule + 18), fits ? both : ask);

@@ -34,12 +34,10 @@ private:
     void paintPhotos(QPainter &painter, int number) const;
     void paintRunningHead(QPainter &painter) const;
     void paintFooter(QPainter &painter, int number) const;
-    [[nodiscard]] QFont font(int pixels, int weight = 400) const;
 
     RestorationFacts m_facts;
     QSizeF m_page;
     QRectF m_body; ///< where text stands on each page
-    QString m_family;
     PhotoRows m_photos;
     std::unique_ptr<QTextDocument> m_document; ///< one endless page
     QList<PageCut> m_cuts;

@@ -12,18 +12,21 @@ namespace ts {
 class PhotoRows {
 public:
     PhotoRows() = default;
-    PhotoRows(const QList<RestorationFacts::Picture> &pictures, qreal width);
+    PhotoRows(const QList<RestorationFacts::Picture> &pictures, qreal width, const QFont &captionFont);
 
     [[nodiscard]] qsizetype count() const { return m_rows.size(); }
     [[nodiscard]] qreal height(qsizetype row) const { return m_rows.at(row).height; }
     /// Paints a row with its top left corner at a place.
-    void paint(QPainter &painter, qsizetype row, QPointF at, const QFont &captionFont) const;
+    void paint(QPainter &painter, qsizetype row, QPointF at) const;
+    /// Captions that do not fit on their photos, each whole and with the number of its photo.
+    [[nodiscard]] QStringList cutCaptions() const { return m_cut; }
 
     static constexpr qreal gap = 10; ///< between photos
 
 private:
     struct Tile {
         RestorationFacts::Picture picture;
+        QString caption; ///< at most three lines of it
         qreal x = 0;
         qreal width = 0;
     };
@@ -32,6 +35,8 @@ private:
         QList<Tile> tiles;
     };
     QList<Row> m_rows;
+    QFont m_font;
+    QStringList m_cut;
 };
 
 } // namespace ts

@@ -22,8 +22,7 @@ struct RestorationFacts {
     struct Work {
         QString seen;
         QString conditions;
-        QString state; ///< "cleared", "still open"
-        bool open = false;
+        QString state; ///< "still open"; empty where it was cleared
         QStringList causes;
         QStringList done;
     };
@@ -43,6 +42,7 @@ struct RestorationFacts {
         QString meter;
         QString verdict; ///< word of the enum: "within", "outside", "too_close_to_call", "no_limit"; of `leaves`
         QString verdictText;
+        bool repeated = false; ///< more readings of this point are on record than shown
         QString chance; ///< "72 % likely within", where too close to call
     };
     struct Proved {

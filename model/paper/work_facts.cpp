@@ -67,8 +67,7 @@ WorkFacts workFacts(const UnitFile &file)
         RestorationFacts::Work row;
         row.seen = sentenceStart(withoutBareClaims(symptom.text));
         row.conditions = plainText(symptom.conditions);
-        row.open = symptom.state == SymptomState::Open;
-        row.state = row.open ? QStringLiteral("still open") : QStringLiteral("cleared");
+        row.state = symptom.state == SymptomState::Open ? QStringLiteral("still open") : QString();
         if (row.seen.isEmpty())
             row.seen = QStringLiteral("A fault without description");
         places.insert(symptom.id, facts.rows.size());
