@@ -211,6 +211,12 @@ void TestSumsFees::breakEvenRefused()
     upper.tierFrom = money("100");
     QCOMPARE(breakEven(money("40"), {lower, upper})->decimal(), QStringLiteral("44.44"));
     QVERIFY(!breakEven(money("95"), {lower, upper}).ok());
+    // A tier that takes everything holds the net still; above it the price goes on. Out of 1000: 10 % and all between 100 and 1000.
+    upper.rate = 900'000;
+    upper.tierTo = money("1000");
+    QCOMPARE(breakEven(money("95"), {lower, upper})->decimal(), QStringLiteral("1005.56")); // 90 + 0.9 × 5.56 = 95.004
+    // Very large sums come out too.
+    QCOMPARE(breakEven(minor(4'500'000'000'000'000), {rule("10", FeeBase::Item)})->minor(), 5'000'000'000'000'000);
 }
 
 QTEST_GUILESS_MAIN(TestSumsFees)

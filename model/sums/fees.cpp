@@ -9,8 +9,8 @@ namespace ts {
 namespace {
 
 constexpr qint64 million = 1'000'000;
-/// Where a search for a price is given up: ten thousand million, in minor units of two decimals.
-constexpr qint64 farthest = 1'000'000'000'000;
+/// Where a search for a price is given up: the most that Money reads, in minor units.
+constexpr qint64 farthest = 9'000'000'000'000'000;
 constexpr int mostSteps = 2'000'000;
 
 qint64 minorOf(const std::optional<Money> &money)
