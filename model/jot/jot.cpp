@@ -41,8 +41,9 @@ Jotted understood(const Jotting &jotting, const Begun &begun)
         return asNote(jotting);
     }
     // A test point may be called "off time" or "next stage": a name that the unit knows comes before the word it begins with.
-    if (begun.rest.startsWith(QLatin1Char('=')) || namesKnownPoint(jotting))
-        if (auto reading = jotReading(jotting))
+    const bool known = namesKnownPoint(jotting);
+    if (known || begun.rest.startsWith(QLatin1Char('=')))
+        if (auto reading = jotReading(jotting); reading && (known || reading->what == QLatin1String("reading")))
             return *reading;
     if (begun.rest.isEmpty() && begun.keyword->follows == Follows::Must) {
         Jotted jotted = asNote(jotting);

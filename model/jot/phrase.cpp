@@ -78,7 +78,7 @@ QStringList pieces(const QString &text)
 std::optional<Taken<int>> takeMinutes(const QString &text)
 {
     static const QRegularExpression form(
-        QStringLiteral("^(.*\\S)[\\s,]+(?:(\\d{1,3}(?:[.,]\\d{1,2})?)\\s?(?:h|hr|hrs|hour|hours)(?:\\s?(\\d{1,2})\\s?(?:m|min|mins|minutes)?)?"
+        QStringLiteral("^(.*?\\S)[\\s,]+(?:(\\d{1,3}(?:[.,]\\d{1,2})?)\\s?(?:h|hr|hrs|hour|hours)(?:\\s?(\\d{1,2})\\s?(?:m|min|mins|minutes)?)?"
                        "|(\\d{1,4})\\s?(?:m|min|mins|minute|minutes))$"));
     // The time stands in the last few characters; a long line is not searched from its beginning for it.
     const qsizetype from = std::max<qsizetype>(0, text.size() - 60);

@@ -81,9 +81,11 @@ Expected<Understood> understand(const ReadingLine &line, const Measure &usual, c
     if (!unit.isNone())
         if (auto again = Quantity::parse(line.value, unit))
             value = again;
+    if (const auto bare = Quantity::parse(line.value); bare && bare->sense() == Sense::OverRange)
+        value = bare; // over range has no unit but the one that was typed
     if (!value)
         return Trouble{QStringLiteral("%1 is no value").arg(inQuotes(line.value)), {}, {}};
-    if (value->measure().isNone() && !unit.isNone())
+    if (value->measure().isNone() && !unit.isNone() && value->sense() != Sense::OverRange)
         value = Quantity(value->value(), unit, value->sense());
     return Understood{*value, wanted};
 }

@@ -9,12 +9,12 @@ namespace ts {
 
 namespace {
 
-/// To three figures, no needless zeros: differences are for reading, not for reckoning on.
-QString rounded(double value)
+/// To so many figures, no needless zeros: differences are for reading, not for reckoning on.
+QString rounded(double value, int figures = 3)
 {
     if (value == 0 || !std::isfinite(value))
         return QStringLiteral("0");
-    const double size = std::pow(10.0, 2 - std::floor(std::log10(std::abs(value))));
+    const double size = std::pow(10.0, figures - 1 - std::floor(std::log10(std::abs(value))));
     return numberText(std::round(value * size) / size);
 }
 
@@ -61,10 +61,11 @@ QString readingSentence(const Reading &reading)
 {
     QString text = startingBig(shown(reading.name));
     if (!reading.conditions.isEmpty())
-        text += QStringLiteral(" at ") + shown(reading.conditions);
+        text += (reading.conditions.at(0).isDigit() ? QStringLiteral(" at ") : QStringLiteral(", ")) + shown(reading.conditions);
     text += QStringLiteral(": ") + (reading.value ? reading.value->text() : QString());
     if (reading.uncertainty && reading.value)
-        text += QStringLiteral(" ± ") + withUnit(rounded(*reading.uncertainty), reading.value->measure());
+        // Two figures of an uncertainty that was worked out are enough (JCGM 100:2008, 7.2.6).
+        text += QStringLiteral(" ± ") + withUnit(rounded(*reading.uncertainty, reading.meter.isNull() ? 3 : 2), reading.value->measure());
     if (reading.wanted.isNone())
         return text;
     text += QStringLiteral(", wanted ") + reading.wanted.display();

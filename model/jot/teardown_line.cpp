@@ -89,7 +89,7 @@ QString takeKeeper(QStringList &all)
         while (name.endsWith(QLatin1Char(',')))
             name.chop(1);
         const bool label = !name.isEmpty() && (hasDigit(name) || name.size() == 1) && name.size() <= 6;
-        if (!label || counted(all, i + 1) != Sort::None)
+        if (!label || (countOf(name) > 0 && counted(all, i + 1) != Sort::None))
             continue;
         const QString kept = all.at(i) + QLatin1Char(' ') + name;
         const bool in = i >= 2 && (all.at(i - 1).toLower() == QLatin1String("in") || all.at(i - 1).toLower() == QLatin1String("into"));
