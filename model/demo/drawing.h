@@ -30,7 +30,7 @@ struct DemoPicture {
     quint32 seed = 0;
 };
 
-/// A drawn picture, 1600 by 1200; the same for the same description on every computer.
+/// A drawn picture, 1600 by 1200; the same for the same description.
 [[nodiscard]] QImage drawDemoPicture(const DemoPicture &picture);
 /// What a detail can be of.
 [[nodiscard]] QStringList demoSubjects();

@@ -9,25 +9,6 @@
 
 namespace ts {
 
-quint32 Dice::next()
-{
-    // Xorshift, 32 bits: Marsaglia, Journal of Statistical Software 8 (14), 2003.
-    m_state ^= m_state << 13;
-    m_state ^= m_state >> 17;
-    m_state ^= m_state << 5;
-    return m_state;
-}
-
-double Dice::real(double low, double high)
-{
-    return low + (high - low) * (next() / 4294967296.0);
-}
-
-int Dice::whole(int low, int high)
-{
-    return low + static_cast<int>(next() % static_cast<quint32>(high - low + 1));
-}
-
 Scene::Scene(quint32 seed) : m_image(width, height, QImage::Format_RGB32), m_dice(seed)
 {
     m_image.fill(QColor(0x6d, 0x72, 0x6a));
@@ -48,7 +29,8 @@ QImage Scene::finish()
     for (int y = 0; y < height; ++y) {
         auto *line = reinterpret_cast<QRgb *>(m_image.scanLine(y));
         for (int x = 0; x < width; ++x) {
-            const int by = static_cast<int>(m_dice.next() >> 30) - 1;
+            const quint32 throwOfDice = m_dice.next() >> 29;
+            const int by = throwOfDice == 0 ? 2 : throwOfDice == 1 ? -2 : 0;
             line[x] = qRgb(qBound(0, qRed(line[x]) + by, 255), qBound(0, qGreen(line[x]) + by, 255), qBound(0, qBlue(line[x]) + by, 255));
         }
     }

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "model/demo/dice.h"
+
 #include <QColor>
 #include <QImage>
 #include <QPainter>
@@ -7,23 +9,6 @@
 #include <QRectF>
 
 namespace ts {
-
-/// Numbers from a seed, the same on every computer: what makes each drawn unit look a little different.
-class Dice {
-public:
-    explicit Dice(quint32 seed) : m_state(seed * 2654435761u + 0x9e3779b9u) {}
-    [[nodiscard]] quint32 next();
-    [[nodiscard]] double real(double low, double high);
-    [[nodiscard]] int whole(int low, int high); ///< both inclusive
-    template <class List>
-    [[nodiscard]] const auto &pick(const List &list)
-    {
-        return list[static_cast<size_t>(whole(0, static_cast<int>(std::size(list)) - 1))];
-    }
-
-private:
-    quint32 m_state;
-};
 
 /// A picture being drawn, 1600 by 1200, and the things a restorer's photographs are full of.
 class Scene {
