@@ -110,9 +110,11 @@ void wantSumsRight(const CostSheet &sheet)
         if (at(CostKey::Spent))
             QCOMPARE(at(CostKey::Spent)->minor(), spent.minor());
         if (at(CostKey::EverythingButHours))
-            QCOMPARE(at(CostKey::EverythingButHours)->minor(), (spent + orNone(CostKey::SellingFee) + orNone(CostKey::CarriageOut)).minor());
+            QCOMPARE(at(CostKey::EverythingButHours)->minor(),
+                     (spent + orNone(CostKey::SellingFee) + orNone(CostKey::CarriageOut)).minor());
         if (at(CostKey::ProfitBeforeHours))
-            QCOMPARE(at(CostKey::ProfitBeforeHours)->minor(), (orNone(CostKey::Resale) - orNone(CostKey::EverythingButHours)).minor());
+            QCOMPARE(at(CostKey::ProfitBeforeHours)->minor(),
+                     (orNone(CostKey::Resale) - orNone(CostKey::EverythingButHours)).minor());
     }
 }
 

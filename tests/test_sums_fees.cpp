@@ -74,7 +74,8 @@ private Q_SLOTS:
 
 void TestSumsFees::workedFees()
 {
-    // Worked example (restorer's trade notes, maximum bid): price 180, carriage 15; 13 % + 0.35 and 3 %, both on 195: 25.70 + 5.85.
+    // Worked example (restorer's trade notes, maximum bid): price 180, carriage 15; 13 % + 0.35 and 3 %, both on 195: 25.70
+    // + 5.85.
     const QList<FeeRule> rules{rule("13", FeeBase::ItemAndCarriage, "0.35"), rule("3", FeeBase::ItemAndCarriage)};
     const auto fees = feesOf(rules, {money("180"), money("15"), {}});
     testing::wantOk(fees);
@@ -89,7 +90,9 @@ void TestSumsFees::workedFees()
 
 void TestSumsFees::feeShapes()
 {
-    const auto feeAt = [](const FeeRule &each, const char *item) { return feesOf({each}, {money(item), money("0"), {}})->total.decimal(); };
+    const auto feeAt = [](const FeeRule &each, const char *item) {
+        return feesOf({each}, {money(item), money("0"), {}})->total.decimal();
+    };
     // Half up to the minor unit: 12.5 % of 0.20 is 0.025.
     QCOMPARE(feeAt(rule("12.5", FeeBase::Item), "0.20"), QStringLiteral("0.03"));
     QCOMPARE(feeAt(rule("12.4", FeeBase::Item), "0.20"), QStringLiteral("0.02"));
@@ -104,9 +107,11 @@ void TestSumsFees::feeShapes()
     FeeRule upper = rule("2", FeeBase::Item, "1");
     upper.tierFrom = money("100");
     QCOMPARE(feesOf({lower, upper}, {money("250"), {}, {}})->total.decimal(), QStringLiteral("14.00")); // 10 + 2 % of 150 + 1
-    QCOMPARE(feesOf({lower, upper}, {money("100"), {}, {}})->total.decimal(), QStringLiteral("10.00")); // the upper tier is not entered
+    QCOMPARE(feesOf({lower, upper}, {money("100"), {}, {}})->total.decimal(),
+             QStringLiteral("10.00")); // the upper tier is not entered
     // A base with tax.
-    QCOMPARE(feesOf({rule("10", FeeBase::ItemCarriageAndTax)}, {money("100"), money("10"), money("22")})->total.decimal(), QStringLiteral("13.20"));
+    QCOMPARE(feesOf({rule("10", FeeBase::ItemCarriageAndTax)}, {money("100"), money("10"), money("22")})->total.decimal(),
+             QStringLiteral("13.20"));
     QCOMPARE(feesOf({}, {money("100"), {}, {}})->total.minor(), 0);
 }
 
@@ -114,7 +119,8 @@ void TestSumsFees::feesOnTheirDay()
 {
     BenchFile bench;
     const Id<Channel> channel{QUuid::createUuid()};
-    for (const auto &[from, to, percent] : {std::tuple{QDate(), QDate(2026, 3, 31), "10"}, {QDate(2026, 4, 1), QDate(), "12.8"}}) {
+    for (const auto &[from, to, percent] :
+         {std::tuple{QDate(), QDate(2026, 3, 31), "10"}, {QDate(2026, 4, 1), QDate(), "12.8"}}) {
         FeeRule each = rule(percent, FeeBase::Item);
         each.channel = channel;
         each.validFrom = from;
@@ -147,10 +153,12 @@ void TestSumsFees::breakEvenKnown()
     QCOMPARE(breakEven(money("68.40"), {rule("12.8", FeeBase::Item, "0.30")})->decimal(), QStringLiteral("78.78"));
     QCOMPARE(breakEven(money("10"), {rule("13", FeeBase::ItemAndCarriage)}, money("15"))->minor(), 0); // carriage alone covers
     // A fee with tax in its base: 10 % of 1.2 P is 12 % of P; 88 / 0.88 = 100.
-    QCOMPARE(breakEven(money("88"), {rule("10", FeeBase::ItemCarriageAndTax)}, {}, *Rate::parse(u"20"))->decimal(), QStringLiteral("100.00"));
+    QCOMPARE(breakEven(money("88"), {rule("10", FeeBase::ItemCarriageAndTax)}, {}, *Rate::parse(u"20"))->decimal(),
+             QStringLiteral("100.00"));
     // Half of everything and half again of the item: nothing is left however high; but a cap ends that.
     QVERIFY(!breakEven(money("1"), {rule("50", FeeBase::Item), rule("50", FeeBase::Item)}).ok());
-    QCOMPARE(breakEven(money("1"), {rule("50", FeeBase::Item), rule("50", FeeBase::Item, nullptr, "5")})->decimal(), QStringLiteral("12.00"));
+    QCOMPARE(breakEven(money("1"), {rule("50", FeeBase::Item), rule("50", FeeBase::Item, nullptr, "5")})->decimal(),
+             QStringLiteral("12.00"));
     // A reduction of the fee: 10 % less 2 % of the price.
     FeeRule back = rule("2", FeeBase::Item);
     back.rate = -back.rate;
@@ -197,12 +205,14 @@ void TestSumsFees::breakEvenAgainstEveryPrice()
         const auto fees = feesOf(rules, {minor(least), minor(carriage), {}});
         QCOMPARE(least + carriage - costs - fees->total.minor(), netBySlowMeans(least, carriage, costs, rules));
     }
-    QVERIFY2(jumped > 20, qPrintable(QStringLiteral("only %1 rule sets fell again").arg(jumped))); // the hard cases were among them
+    QVERIFY2(jumped > 20,
+             qPrintable(QStringLiteral("only %1 rule sets fell again").arg(jumped))); // the hard cases were among them
 }
 
 void TestSumsFees::breakEvenRefused()
 {
-    const QString sentence = testing::refusal(breakEven(money("10"), {rule("60", FeeBase::Item), rule("45", FeeBase::ItemAndCarriage)}));
+    const QString sentence =
+        testing::refusal(breakEven(money("10"), {rule("60", FeeBase::Item), rule("45", FeeBase::ItemAndCarriage)}));
     QVERIFY2(sentence.contains(QStringLiteral("105 %")), qPrintable(sentence));
     QVERIFY(!breakEven(money("10"), {rule("90", FeeBase::ItemCarriageAndTax)}, {}, *Rate::parse(u"20")).ok());
     // All of it above 100 leaves a price below: 40 / 0.9.
@@ -211,7 +221,8 @@ void TestSumsFees::breakEvenRefused()
     upper.tierFrom = money("100");
     QCOMPARE(breakEven(money("40"), {lower, upper})->decimal(), QStringLiteral("44.44"));
     QVERIFY(!breakEven(money("95"), {lower, upper}).ok());
-    // A tier that takes everything holds the net still; above it the price goes on. Out of 1000: 10 % and all between 100 and 1000.
+    // A tier that takes everything holds the net still; above it the price goes on. Out of 1000: 10 % and all between 100 and
+    // 1000.
     upper.rate = 900'000;
     upper.tierTo = money("1000");
     QCOMPARE(breakEven(money("95"), {lower, upper})->decimal(), QStringLiteral("1005.56")); // 90 + 0.9 × 5.56 = 95.004

@@ -81,10 +81,10 @@ void TestSumsHours::hoursOfSteps()
 {
     UnitFile file;
     span(file, at(9, 0), at(9, 30));
-    step(file, at(9, 10), 20);  // while the clock ran
-    step(file, at(9, 30), 20);  // at its very end: still in it
-    step(file, at(9, 31), 15);  // after it
-    step(file, at(10, 0), {});  // no minutes
+    step(file, at(9, 10), 20); // while the clock ran
+    step(file, at(9, 30), 20); // at its very end: still in it
+    step(file, at(9, 31), 15); // after it
+    step(file, at(10, 0), {}); // no minutes
     const Hours hours = hoursOf(file, at(12, 0));
     QCOMPARE(hours.clocked, 30);
     QCOMPARE(hours.besides, 15);

@@ -42,22 +42,35 @@ void TestSumsMeterSpec::meterSpec_data()
     QTest::addColumn<double>("half");
     QTest::addColumn<double>("tolerance");
     // 01_uncertainty_cases.csv U20: JCGM 100:2008 4.3.7 example, in microvolts.
-    QTest::newRow("U20") << "14 ppm + 2 ppm of 1 V" << "0.928571 V" << 15.0e-6 << 0.05e-6;
+    QTest::newRow("U20") << "14 ppm + 2 ppm of 1 V"
+                         << "0.928571 V" << 15.0e-6 << 0.05e-6;
     // U22: 120.0 V read to 0.1 V, 0.7 % + 2 counts: 118.96 to 121.04 V.
-    QTest::newRow("U22") << "0.7% + 2 x 0.1 V" << "120.0 V" << 1.04 << 1e-9;
-    QTest::newRow("U22 in words") << "±0.7 % + 2 counts of 0.1 V" << "120.0 V" << 1.04 << 1e-9;
-    QTest::newRow("U22 in millivolts") << "0.7% + 2 x 0.1 V" << "120000 mV" << 1040.0 << 1e-6;
-    QTest::newRow("U22 below zero") << "0.7% + 2 x 0.1 V" << "-120.0 V" << 1.04 << 1e-9;
+    QTest::newRow("U22") << "0.7% + 2 x 0.1 V"
+                         << "120.0 V" << 1.04 << 1e-9;
+    QTest::newRow("U22 in words") << "±0.7 % + 2 counts of 0.1 V"
+                                  << "120.0 V" << 1.04 << 1e-9;
+    QTest::newRow("U22 in millivolts") << "0.7% + 2 x 0.1 V"
+                                       << "120000 mV" << 1040.0 << 1e-6;
+    QTest::newRow("U22 below zero") << "0.7% + 2 x 0.1 V"
+                                    << "-120.0 V" << 1.04 << 1e-9;
     // U24: 8 ppm of reading + 0.3 µV at 1 V is 8.3 µV.
-    QTest::newRow("U24") << "8 ppm + 0.3 uV" << "1 V" << 8.3e-6 << 0.01e-6;
+    QTest::newRow("U24") << "8 ppm + 0.3 uV"
+                         << "1 V" << 8.3e-6 << 0.01e-6;
     // By the definition of each form.
-    QTest::newRow("of range") << "0.5% + 0.1% of 40 V" << "12 V" << 0.1 << 1e-12;
-    QTest::newRow("counts") << "0.5% + 2 x 0.01 V" << "12 V" << 0.08 << 1e-12;
-    QTest::newRow("amount alone") << "0.05 V" << "12 V" << 0.05 << 1e-15;
-    QTest::newRow("share alone") << "1% of reading" << "250 Hz" << 2.5 << 1e-12;
-    QTest::newRow("exponent") << "1e-1% + 1e+1 mV" << "1 V" << 0.011 << 1e-12;
-    QTest::newRow("two prefixes") << "2 mV + 1000 uV" << "1 V" << 0.003 << 1e-12;
-    QTest::newRow("decimal comma") << "0,5% + 2 x 0,01 V" << "12 V" << 0.08 << 1e-12;
+    QTest::newRow("of range") << "0.5% + 0.1% of 40 V"
+                              << "12 V" << 0.1 << 1e-12;
+    QTest::newRow("counts") << "0.5% + 2 x 0.01 V"
+                            << "12 V" << 0.08 << 1e-12;
+    QTest::newRow("amount alone") << "0.05 V"
+                                  << "12 V" << 0.05 << 1e-15;
+    QTest::newRow("share alone") << "1% of reading"
+                                 << "250 Hz" << 2.5 << 1e-12;
+    QTest::newRow("exponent") << "1e-1% + 1e+1 mV"
+                              << "1 V" << 0.011 << 1e-12;
+    QTest::newRow("two prefixes") << "2 mV + 1000 uV"
+                                  << "1 V" << 0.003 << 1e-12;
+    QTest::newRow("decimal comma") << "0,5% + 2 x 0,01 V"
+                                   << "12 V" << 0.08 << 1e-12;
 }
 
 void TestSumsMeterSpec::meterSpec()
@@ -86,15 +99,24 @@ void TestSumsMeterSpec::meterSpecRefused_data()
 {
     QTest::addColumn<QString>("spec");
     QTest::addColumn<QString>("says");
-    QTest::newRow("empty") << "" << "empty";
-    QTest::newRow("rubbish") << "quite good" << "quite good";
-    QTest::newRow("open end") << "0.5% +" << "empty";
-    QTest::newRow("counts of what") << "0.5% + 2 counts" << "how much a count is";
-    QTest::newRow("two measures") << "0.5% + 2 x 0.01 V + 1 mA" << "different measures";
-    QTest::newRow("negative") << "-0.5 V" << "below zero";
-    QTest::newRow("everything") << "100%" << "100 %";
-    QTest::newRow("a reading") << "OL" << "neither";
-    QTest::newRow("markup") << "<script>" << "neither";
+    QTest::newRow("empty") << ""
+                           << "empty";
+    QTest::newRow("rubbish") << "quite good"
+                             << "quite good";
+    QTest::newRow("open end") << "0.5% +"
+                              << "empty";
+    QTest::newRow("counts of what") << "0.5% + 2 counts"
+                                    << "how much a count is";
+    QTest::newRow("two measures") << "0.5% + 2 x 0.01 V + 1 mA"
+                                  << "different measures";
+    QTest::newRow("negative") << "-0.5 V"
+                              << "below zero";
+    QTest::newRow("everything") << "100%"
+                                << "100 %";
+    QTest::newRow("a reading") << "OL"
+                               << "neither";
+    QTest::newRow("markup") << "<script>"
+                            << "neither";
 }
 
 void TestSumsMeterSpec::meterSpecRefused()

@@ -29,7 +29,8 @@ R &added(UnitFile &file, const QDateTime &when = at(10, 0))
     return file.all<R>().last();
 }
 
-void reading(UnitFile &file, const char *name, const char *value, const char *wanted, Phase phase, const QDateTime &when = at(11, 0))
+void reading(UnitFile &file, const char *name, const char *value, const char *wanted, Phase phase,
+             const QDateTime &when = at(11, 0))
 {
     auto &record = added<Reading>(file, when);
     record.name = QString::fromUtf8(name);
@@ -79,9 +80,12 @@ void TestSumsNotDone::notDoneOfNothing()
     reading(file, "flutter", "0.19 %", "<= 0.12 %", Phase::AsFound);
     off(file, "lid", "", {}, 1);
     const QString said = lines(notDone(file));
-    for (const auto *wanted : {"Not tested: record on chrome tape.", "No electrical safety test is recorded.", "azimuth", "Not measured as it leaves: CN2.4; flutter.",
-                               "No soak is recorded", "Not put right: left channel weak.", "Needed but not fitted: belt.", "Not put back: lid.", "Belts", "Pinch roller"})
-        QVERIFY2(said.contains(QString::fromUtf8(wanted)), qPrintable(QString::fromUtf8(wanted) + QStringLiteral(" is not in\n") + said));
+    for (const auto *wanted :
+         {"Not tested: record on chrome tape.", "No electrical safety test is recorded.", "azimuth",
+          "Not measured as it leaves: CN2.4; flutter.", "No soak is recorded", "Not put right: left channel weak.",
+          "Needed but not fitted: belt.", "Not put back: lid.", "Belts", "Pinch roller"})
+        QVERIFY2(said.contains(QString::fromUtf8(wanted)),
+                 qPrintable(QString::fromUtf8(wanted) + QStringLiteral(" is not in\n") + said));
     QVERIFY2(!said.contains(QStringLiteral("; record and erase;")), qPrintable(said)); // said by the proof's own words already
 }
 
@@ -89,7 +93,8 @@ void TestSumsNotDone::notDoneWhenDone()
 {
     UnitFile file;
     file.unit.category = Category::Loudspeaker;
-    for (const char *text : {"slow sweep, no rattle", "each driver sounds", "level control and terminals", "pair matched by ear"}) {
+    for (const char *text :
+         {"slow sweep, no rattle", "each driver sounds", "level control and terminals", "pair matched by ear"}) {
         auto &proof = added<Proof>(file);
         proof.text = QString::fromUtf8(text);
         proof.cameOut = ProofOutcome::Passed;
@@ -125,7 +130,9 @@ void TestSumsNotDone::notDoneCapacitors()
         need.position = QString::fromUtf8(position);
         need.state = NeedState::Fitted;
     }
-    QVERIFY2(lines(notDone(file)).contains(QStringLiteral("Electrolytic capacitors: renewed only at C214, C215, the rest as found.")), qPrintable(lines(notDone(file))));
+    QVERIFY2(
+        lines(notDone(file)).contains(QStringLiteral("Electrolytic capacitors: renewed only at C214, C215, the rest as found.")),
+        qPrintable(lines(notDone(file))));
     QVERIFY(lines(notDone(file)).contains(QStringLiteral("so as found: Lamps")));
     file.all<Need>().clear();
     auto &cap = added<Need>(file);

@@ -69,8 +69,10 @@ void TestSumsReckon::spreadCertified_data()
     QTest::addColumn<double>("digitsWanted");
     // NIST Statistical Reference Datasets, univariate, certified values (../shared/checks/07_nist_certified.csv, N01 to N08).
     QTest::newRow("Lew") << "07_nist_lew_data.csv" << 200 << -177.435000000000 << 277.332168044316 << -0.307304800605679 << 13.0;
-    QTest::newRow("Lottery") << "07_nist_lottery_data.csv" << 218 << 518.958715596330 << 291.699727470969 << -0.120948622967393 << 13.0;
-    QTest::newRow("PiDigits") << "07_nist_pidigits_data.csv" << 5000 << 4.53480000000000 << 2.86733906028871 << -0.00355099287237972 << 12.0;
+    QTest::newRow("Lottery") << "07_nist_lottery_data.csv" << 218 << 518.958715596330 << 291.699727470969 << -0.120948622967393
+                             << 13.0;
+    QTest::newRow("PiDigits") << "07_nist_pidigits_data.csv" << 5000 << 4.53480000000000 << 2.86733906028871
+                              << -0.00355099287237972 << 12.0;
     QTest::newRow("NumAcc1") << "07_nist_numacc1_data.csv" << 3 << 10000002.0 << 1.0 << -0.5 << 15.0;
     QTest::newRow("NumAcc2") << "07_nist_numacc2_data.csv" << 1001 << 1.2 << 0.1 << -0.999 << 13.0;
     // Its decimals cannot be held in binary: 3.5e-10 is the best there is.
@@ -87,7 +89,8 @@ void TestSumsReckon::spreadCertified()
     QFETCH(double, digitsWanted);
     if (testing::sharedFolder().isEmpty())
         QSKIP("the published data are not beside the project");
-    const auto out = reckon(QStringLiteral("spread"), {{QStringLiteral("file"), testing::sharedFolder() + QStringLiteral("/checks/") + file}});
+    const auto out =
+        reckon(QStringLiteral("spread"), {{QStringLiteral("file"), testing::sharedFolder() + QStringLiteral("/checks/") + file}});
     testing::wantOk(out);
     const auto values = asMap(*out);
     QCOMPARE(values.value(QStringLiteral("n")).toInt(), n);
@@ -137,7 +140,9 @@ void TestSumsReckon::columns()
     QCOMPARE(*numbersInFile(written(folder, "\xEF\xBB\xBFvolts\n1\n-2e3\n")), (QList<double>{1, -2000}));
     QCOMPARE(*numbersInFile(written(folder, "i;y;note\n1;5;\"a;b\"\n2;6,5;\n")), (QList<double>{5, 6.5}));
     QCOMPARE(*numbersInFile(written(folder, "a,b\n1,2\n3,4\n"), QStringLiteral("B")), (QList<double>{2, 4}));
-    const auto refused = [&](const QByteArray &bytes, const QString &column = {}) { return testing::refusal(numbersInFile(written(folder, bytes), column)); };
+    const auto refused = [&](const QByteArray &bytes, const QString &column = {}) {
+        return testing::refusal(numbersInFile(written(folder, bytes), column));
+    };
     QVERIFY(refused("a,b\n1,2\n").contains(QStringLiteral("a, b")));
     QVERIFY(refused("a,b\n1,2\n", QStringLiteral("c")).contains(QStringLiteral("\"c\"")));
     QVERIFY(refused("1\n2\nthree\n").contains(QStringLiteral("line 3")));
@@ -182,19 +187,22 @@ void TestSumsReckon::letterCode()
     QCOMPARE(text(values.value(QStringLiteral("value"))), QString::number(value, 'g', 15));
     QVERIFY(values.value(QStringLiteral("value")).toDouble() == value);
     QCOMPARE(values.value(QStringLiteral("unit")).toString(), unit);
-    QVERIFY(tolerance < 0 ? values.value(QStringLiteral("tolerance_percent")).isNull() : values.value(QStringLiteral("tolerance_percent")).toDouble() == tolerance);
+    QVERIFY(tolerance < 0 ? values.value(QStringLiteral("tolerance_percent")).isNull()
+                          : values.value(QStringLiteral("tolerance_percent")).toDouble() == tolerance);
 }
 
 void TestSumsReckon::breakEvenSums()
 {
     const auto price = [](const char *costs, const char *rules, const char *carriage = "", const char *currency = "") {
-        const auto out = reckon(QStringLiteral("break-even"), {{QStringLiteral("costs"), QString::fromUtf8(costs)}, {QStringLiteral("rules"), QString::fromUtf8(rules)},
-                                                               {QStringLiteral("carriage"), QString::fromUtf8(carriage)}, {QStringLiteral("currency"), QString::fromUtf8(currency)}});
+        const auto out = reckon(QStringLiteral("break-even"), {{QStringLiteral("costs"), QString::fromUtf8(costs)},
+                                                               {QStringLiteral("rules"), QString::fromUtf8(rules)},
+                                                               {QStringLiteral("carriage"), QString::fromUtf8(carriage)},
+                                                               {QStringLiteral("currency"), QString::fromUtf8(currency)}});
         return out ? asMap(*out).value(QStringLiteral("price")).toString() : out.trouble().sentence();
     };
     // The worked fees of the trade notes backwards: of 195 paid, 31.55 goes in fees and 163.45 is left, from an item at 180.
     QCOMPARE(price("163.45", "13:item+carriage:0.35, 3:item_and_carriage", "15"), QStringLiteral("180.00"));
-    QCOMPARE(price("68.40", "12.8:item:0.30"), QStringLiteral("78.78")); // by hand: 78.78 − 10.08 − 0.30 = 68.40
+    QCOMPARE(price("68.40", "12.8:item:0.30"), QStringLiteral("78.78"));    // by hand: 78.78 − 10.08 − 0.30 = 68.40
     QCOMPARE(price("68.40", "12.8%:item:0.30:5"), QStringLiteral("73.40")); // the cap holds fee and fixed part at 5
     QCOMPARE(price("50", ""), QStringLiteral("50.00"));
     QCOMPARE(price("5000", "10", "", "JPY"), QStringLiteral("5556")); // no minor unit: 5555 − 556 is 4999, 5556 − 556 is 5000
@@ -207,23 +215,57 @@ void TestSumsReckon::refusals_data()
     QTest::addColumn<QString>("sum");
     QTest::addColumn<QString>("keys"); // a=b joined by |
     QTest::addColumn<QString>("says");
-    QTest::newRow("unknown sum") << "horoscope" << "" << "horoscope";
-    QTest::newRow("unknown key") << "letter-code" << "text=4k7|sign=x" << "\"sign\"";
-    QTest::newRow("missing key") << "letter-code" << "" << "text is missing";
-    QTest::newRow("empty key") << "break-even" << "costs= " << "costs is missing";
-    QTest::newRow("no marking") << "letter-code" << "text=4q7" << "4q7";
-    QTest::newRow("no number") << "spread" << "values=1,two,3" << "two";
-    QTest::newRow("nothing") << "spread" << "" << "either values or a file";
-    QTest::newRow("both") << "spread" << "values=1|file=x" << "either values or a file";
-    QTest::newRow("no file") << "spread" << "file=/nowhere/at/all.csv" << "/nowhere/at/all.csv";
-    QTest::newRow("no money") << "break-even" << "costs=plenty" << "plenty";
-    QTest::newRow("negative costs") << "break-even" << "costs=-3" << "costs";
-    QTest::newRow("negative carriage") << "break-even" << "costs=3|carriage=-1" << "carriage";
-    QTest::newRow("no base") << "break-even" << "costs=3|rules=10:everything" << "everything";
-    QTest::newRow("no rate") << "break-even" << "costs=3|rules=ten:item" << "ten";
-    QTest::newRow("too many parts") << "break-even" << "costs=3|rules=10:item:1:2:3" << "too many parts";
-    QTest::newRow("no currency") << "break-even" << "costs=3|currency=XQX" << "XQX";
-    QTest::newRow("two currencies") << "break-even" << "costs=3 GBP|rules=10:item:1 EUR" << "EUR";
+    QTest::newRow("unknown sum") << "horoscope"
+                                 << ""
+                                 << "horoscope";
+    QTest::newRow("unknown key") << "letter-code"
+                                 << "text=4k7|sign=x"
+                                 << "\"sign\"";
+    QTest::newRow("missing key") << "letter-code"
+                                 << ""
+                                 << "text is missing";
+    QTest::newRow("empty key") << "break-even"
+                               << "costs= "
+                               << "costs is missing";
+    QTest::newRow("no marking") << "letter-code"
+                                << "text=4q7"
+                                << "4q7";
+    QTest::newRow("no number") << "spread"
+                               << "values=1,two,3"
+                               << "two";
+    QTest::newRow("nothing") << "spread"
+                             << ""
+                             << "either values or a file";
+    QTest::newRow("both") << "spread"
+                          << "values=1|file=x"
+                          << "either values or a file";
+    QTest::newRow("no file") << "spread"
+                             << "file=/nowhere/at/all.csv"
+                             << "/nowhere/at/all.csv";
+    QTest::newRow("no money") << "break-even"
+                              << "costs=plenty"
+                              << "plenty";
+    QTest::newRow("negative costs") << "break-even"
+                                    << "costs=-3"
+                                    << "costs";
+    QTest::newRow("negative carriage") << "break-even"
+                                       << "costs=3|carriage=-1"
+                                       << "carriage";
+    QTest::newRow("no base") << "break-even"
+                             << "costs=3|rules=10:everything"
+                             << "everything";
+    QTest::newRow("no rate") << "break-even"
+                             << "costs=3|rules=ten:item"
+                             << "ten";
+    QTest::newRow("too many parts") << "break-even"
+                                    << "costs=3|rules=10:item:1:2:3"
+                                    << "too many parts";
+    QTest::newRow("no currency") << "break-even"
+                                 << "costs=3|currency=XQX"
+                                 << "XQX";
+    QTest::newRow("two currencies") << "break-even"
+                                    << "costs=3 GBP|rules=10:item:1 EUR"
+                                    << "EUR";
 }
 
 void TestSumsReckon::refusals()

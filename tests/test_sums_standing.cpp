@@ -29,7 +29,8 @@ R &added(UnitFile &file, const QDateTime &when = at(10, 0))
     return file.all<R>().last();
 }
 
-void reading(UnitFile &file, const char *name, const char *value, const char *wanted, Phase phase, const QDateTime &when = at(11, 0))
+void reading(UnitFile &file, const char *name, const char *value, const char *wanted, Phase phase,
+             const QDateTime &when = at(11, 0))
 {
     auto &record = added<Reading>(file, when);
     record.name = QString::fromUtf8(name);
@@ -78,8 +79,11 @@ void TestSumsStanding::stands()
     reading(file, "torque", "47 gf.cm", "35..65 gf.cm", Phase::AsItLeaves, at(11, 0)); // put right since
     reading(file, "line out L", "96 mV", "387 mV 2dB", Phase::AsFound, at(10, 30));
     reading(file, "flutter", "< 0.2 %", "<= 0.12 %", Phase::AsFound, at(10, 31));
-    for (const auto &[text, state, due] : {std::tuple{"belt", NeedState::Ordered, QDate(2026, 11, 30)}, {"tyre", NeedState::Ordered, QDate(2026, 11, 28)},
-                                           {"lamp", NeedState::Needed, QDate()}, {"felt", NeedState::Here, QDate()}, {"fuse", NeedState::Fitted, QDate()}}) {
+    for (const auto &[text, state, due] : {std::tuple{"belt", NeedState::Ordered, QDate(2026, 11, 30)},
+                                           {"tyre", NeedState::Ordered, QDate(2026, 11, 28)},
+                                           {"lamp", NeedState::Needed, QDate()},
+                                           {"felt", NeedState::Here, QDate()},
+                                           {"fuse", NeedState::Fitted, QDate()}}) {
         auto &need = added<Need>(file);
         need.text = QString::fromUtf8(text);
         need.state = state;

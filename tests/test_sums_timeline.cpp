@@ -28,7 +28,8 @@ R &added(UnitFile &file, const QDateTime &when = at(10, 0))
     return file.all<R>().last();
 }
 
-void reading(UnitFile &file, const char *name, const char *value, const char *wanted, Phase phase, const QDateTime &when = at(11, 0))
+void reading(UnitFile &file, const char *name, const char *value, const char *wanted, Phase phase,
+             const QDateTime &when = at(11, 0))
 {
     auto &record = added<Reading>(file, when);
     record.name = QString::fromUtf8(name);
@@ -159,7 +160,7 @@ void TestSumsTimeline::toldInstants()
         money += event.money ? event.money->minor() : 0;
         minutes += event.minutes.value_or(0);
     }
-    QCOMPARE(money, 240); // the tyres once, not at each state
+    QCOMPARE(money, 240);  // the tyres once, not at each state
     QCOMPARE(minutes, 17); // clock and check
 }
 
@@ -173,7 +174,9 @@ void TestSumsTimeline::toldReadings()
     const QList<Event> events = timeline(file, {});
     QCOMPARE(events[1].verdict, std::optional(Verdict::Outside));
     QCOMPARE(events[2].verdict, std::optional(Verdict::Within));
-    QVERIFY2(events[1].detail.contains(QStringLiteral("14 gf·cm ± 3 ")) && events[1].detail.contains(QStringLiteral("35 to 65 gf·cm")), qPrintable(events[1].detail));
+    QVERIFY2(events[1].detail.contains(QStringLiteral("14 gf·cm ± 3 ")) &&
+                 events[1].detail.contains(QStringLiteral("35 to 65 gf·cm")),
+             qPrintable(events[1].detail));
     QVERIFY2(events[2].detail.contains(QStringLiteral("was 14 gf·cm")), qPrintable(events[2].detail));
 }
 

@@ -116,14 +116,20 @@ void TestSumsVerdict::chance_data()
     QTest::addColumn<double>("chance");
     QTest::addColumn<double>("tolerance");
     // 01_uncertainty_cases.csv, conformance probabilities of JCGM 106.
-    QTest::newRow("U01") << "-5.47 V" << "<= -5.40 V" << 0.05 << 0.919243 << 1e-6;
-    QTest::newRow("U02") << "509.7 kPa" << ">= 490 kPa" << 8.6 << 0.989010 << 1e-5;
-    QTest::newRow("U03") << "1500 Ω" << "1499.80..1500.20 Ω" << 0.12 << 0.904419 << 1e-6;
+    QTest::newRow("U01") << "-5.47 V"
+                         << "<= -5.40 V" << 0.05 << 0.919243 << 1e-6;
+    QTest::newRow("U02") << "509.7 kPa"
+                         << ">= 490 kPa" << 8.6 << 0.989010 << 1e-5;
+    QTest::newRow("U03") << "1500 Ω"
+                         << "1499.80..1500.20 Ω" << 0.12 << 0.904419 << 1e-6;
     // U15, ILAC-G8: a reading exactly on its limit is within with one half.
-    QTest::newRow("U15") << "10 V" << "<= 10 V" << 0.2 << 0.5 << 1e-12;
+    QTest::newRow("U15") << "10 V"
+                         << "<= 10 V" << 0.2 << 0.5 << 1e-12;
     // Symmetry of the normal law, both limits in one far tail: the same seen from either side.
-    QTest::newRow("upper tail") << "0 V" << "8..9 V" << 1.0 << normalCdf(-8) - normalCdf(-9) << 1e-25;
-    QTest::newRow("lower tail") << "0 V" << "-9..-8 V" << 1.0 << normalCdf(-8) - normalCdf(-9) << 1e-25;
+    QTest::newRow("upper tail") << "0 V"
+                                << "8..9 V" << 1.0 << normalCdf(-8) - normalCdf(-9) << 1e-25;
+    QTest::newRow("lower tail") << "0 V"
+                                << "-9..-8 V" << 1.0 << normalCdf(-8) - normalCdf(-9) << 1e-25;
 }
 
 void TestSumsVerdict::chance()
@@ -146,42 +152,74 @@ void TestSumsVerdict::rule_data()
     QTest::addColumn<double>("uncertainty"); // below zero: none
     QTest::addColumn<QString>("verdict");
     // U18 of 01_uncertainty_cases.csv (ILAC-G8): upper limit 10.0, U 0.4; what is conditional there is too close to call here.
-    QTest::newRow("U18 pass") << "9.5 V" << "<= 10 V" << 0.4 << "within";
-    QTest::newRow("U18 conditional pass") << "9.8 V" << "<= 10 V" << 0.4 << "too_close_to_call";
-    QTest::newRow("U18 conditional fail") << "10.2 V" << "<= 10 V" << 0.4 << "too_close_to_call";
-    QTest::newRow("U18 fail") << "10.5 V" << "<= 10 V" << 0.4 << "outside";
+    QTest::newRow("U18 pass") << "9.5 V"
+                              << "<= 10 V" << 0.4 << "within";
+    QTest::newRow("U18 conditional pass") << "9.8 V"
+                                          << "<= 10 V" << 0.4 << "too_close_to_call";
+    QTest::newRow("U18 conditional fail") << "10.2 V"
+                                          << "<= 10 V" << 0.4 << "too_close_to_call";
+    QTest::newRow("U18 fail") << "10.5 V"
+                              << "<= 10 V" << 0.4 << "outside";
     // The boundaries 9.6 and 10.4 of U18; limits inclusive by choice 2 of ../shared/checks/README.md.
-    QTest::newRow("U18 at 9.6") << "9.6 V" << "<= 10 V" << 0.4 << "within";
-    QTest::newRow("U18 at 10.4") << "10.4 V" << "<= 10 V" << 0.4 << "too_close_to_call";
+    QTest::newRow("U18 at 9.6") << "9.6 V"
+                                << "<= 10 V" << 0.4 << "within";
+    QTest::newRow("U18 at 10.4") << "10.4 V"
+                                 << "<= 10 V" << 0.4 << "too_close_to_call";
     // Limits inclusive without uncertainty (choice 2), with figures that binary cannot hold: 0.1 + 0.2, 12 V less 5 %.
-    QTest::newRow("on the limit") << "12.6 V" << "12 V 5%" << -1.0 << "within";
-    QTest::newRow("on the lower limit") << "11.4 V" << "12 V 5%" << -1.0 << "within";
-    QTest::newRow("beyond") << "12.61 V" << "12 V 5%" << -1.0 << "outside";
-    QTest::newRow("decimals") << "0.1 V" << "<= 0.3 V" << 0.2 << "within";
-    QTest::newRow("prefix") << "96 mV" << "0.387 V 2dB" << -1.0 << "outside";
+    QTest::newRow("on the limit") << "12.6 V"
+                                  << "12 V 5%" << -1.0 << "within";
+    QTest::newRow("on the lower limit") << "11.4 V"
+                                        << "12 V 5%" << -1.0 << "within";
+    QTest::newRow("beyond") << "12.61 V"
+                            << "12 V 5%" << -1.0 << "outside";
+    QTest::newRow("decimals") << "0.1 V"
+                              << "<= 0.3 V" << 0.2 << "within";
+    QTest::newRow("prefix") << "96 mV"
+                            << "0.387 V 2dB" << -1.0 << "outside";
     // ± 2 dB around 387 mV is 307.4 to 487.2 mV: × and ÷ 10^(2/20), definition of the decibel.
-    QTest::newRow("decibels inside") << "308 mV" << "387 mV 2dB" << -1.0 << "within";
-    QTest::newRow("decibels outside") << "307 mV" << "387 mV 2dB" << -1.0 << "outside";
-    QTest::newRow("exact with no doubt") << "10 V" << "<= 10 V" << 0.0 << "within";
-    QTest::newRow("wide doubt") << "50 V" << "35..65 V" << 20.0 << "too_close_to_call";
-    QTest::newRow("about") << "about 12 V" << "12 V 5%" << -1.0 << "within";
+    QTest::newRow("decibels inside") << "308 mV"
+                                     << "387 mV 2dB" << -1.0 << "within";
+    QTest::newRow("decibels outside") << "307 mV"
+                                      << "387 mV 2dB" << -1.0 << "outside";
+    QTest::newRow("exact with no doubt") << "10 V"
+                                         << "<= 10 V" << 0.0 << "within";
+    QTest::newRow("wide doubt") << "50 V"
+                                << "35..65 V" << 20.0 << "too_close_to_call";
+    QTest::newRow("about") << "about 12 V"
+                           << "12 V 5%" << -1.0 << "within";
     // "< x" and "> x" say one side only.
-    QTest::newRow("> over a lower limit") << "> 200 MΩ" << ">= 2 MΩ" << -1.0 << "within";
-    QTest::newRow("> under an upper limit") << "> 200 MΩ" << "<= 500 MΩ" << -1.0 << "too_close_to_call";
-    QTest::newRow("> at an upper limit") << "> 500 MΩ" << "<= 500 MΩ" << -1.0 << "outside";
-    QTest::newRow("> under a lower limit") << "> 1 MΩ" << ">= 2 MΩ" << -1.0 << "too_close_to_call";
-    QTest::newRow("> between") << "> 40 V" << "35..65 V" << -1.0 << "too_close_to_call";
-    QTest::newRow("< under an upper limit") << "< 0.1 %" << "<= 0.12 %" << -1.0 << "within";
-    QTest::newRow("< over an upper limit") << "< 0.2 %" << "<= 0.12 %" << -1.0 << "too_close_to_call";
-    QTest::newRow("< with doubt") << "< 0.1 %" << "<= 0.12 %" << 0.03 << "too_close_to_call";
-    QTest::newRow("< at a lower limit") << "< 2 MΩ" << ">= 2 MΩ" << -1.0 << "outside";
-    QTest::newRow("OL over an upper limit") << "OL" << "<= 5 Ω" << -1.0 << "outside";
-    QTest::newRow("OL over a lower limit") << "OL" << ">= 2 MΩ" << -1.0 << "within";
-    QTest::newRow("OL with both") << "OL V" << "35..65 V" << -1.0 << "outside";
-    QTest::newRow("nothing wanted") << "12 V" << "12 V" << -1.0 << "no_limit";
-    QTest::newRow("bare value") << "11.9" << "12 V 5%" << -1.0 << "within";
-    QTest::newRow("bare value in the limit's prefix") << "380" << "387 mV 2dB" << -1.0 << "within";
-    QTest::newRow("bare both") << "0.1" << "<= 0.12" << -1.0 << "within";
+    QTest::newRow("> over a lower limit") << "> 200 MΩ"
+                                          << ">= 2 MΩ" << -1.0 << "within";
+    QTest::newRow("> under an upper limit") << "> 200 MΩ"
+                                            << "<= 500 MΩ" << -1.0 << "too_close_to_call";
+    QTest::newRow("> at an upper limit") << "> 500 MΩ"
+                                         << "<= 500 MΩ" << -1.0 << "outside";
+    QTest::newRow("> under a lower limit") << "> 1 MΩ"
+                                           << ">= 2 MΩ" << -1.0 << "too_close_to_call";
+    QTest::newRow("> between") << "> 40 V"
+                               << "35..65 V" << -1.0 << "too_close_to_call";
+    QTest::newRow("< under an upper limit") << "< 0.1 %"
+                                            << "<= 0.12 %" << -1.0 << "within";
+    QTest::newRow("< over an upper limit") << "< 0.2 %"
+                                           << "<= 0.12 %" << -1.0 << "too_close_to_call";
+    QTest::newRow("< with doubt") << "< 0.1 %"
+                                  << "<= 0.12 %" << 0.03 << "too_close_to_call";
+    QTest::newRow("< at a lower limit") << "< 2 MΩ"
+                                        << ">= 2 MΩ" << -1.0 << "outside";
+    QTest::newRow("OL over an upper limit") << "OL"
+                                            << "<= 5 Ω" << -1.0 << "outside";
+    QTest::newRow("OL over a lower limit") << "OL"
+                                           << ">= 2 MΩ" << -1.0 << "within";
+    QTest::newRow("OL with both") << "OL V"
+                                  << "35..65 V" << -1.0 << "outside";
+    QTest::newRow("nothing wanted") << "12 V"
+                                    << "12 V" << -1.0 << "no_limit";
+    QTest::newRow("bare value") << "11.9"
+                                << "12 V 5%" << -1.0 << "within";
+    QTest::newRow("bare value in the limit's prefix") << "380"
+                                                      << "387 mV 2dB" << -1.0 << "within";
+    QTest::newRow("bare both") << "0.1"
+                               << "<= 0.12" << -1.0 << "within";
 }
 
 void TestSumsVerdict::rule()
@@ -190,12 +228,15 @@ void TestSumsVerdict::rule()
     QFETCH(QString, wanted);
     QFETCH(double, uncertainty);
     QFETCH(QString, verdict);
-    const auto judged = judge(*Quantity::parse(value), *Limit::parse(wanted), uncertainty < 0 ? std::nullopt : std::optional(uncertainty));
+    const auto judged =
+        judge(*Quantity::parse(value), *Limit::parse(wanted), uncertainty < 0 ? std::nullopt : std::optional(uncertainty));
     testing::wantOk(judged);
     QCOMPARE(toWord(judged->verdict), verdict);
     QCOMPARE(verdictText(judged->verdict), QString(verdict).replace(QLatin1Char('_'), QLatin1Char(' ')));
     if (verdict != QLatin1String("no_limit") && judged->chanceWithin) // the chance never speaks against the verdict
-        QVERIFY(verdict == QLatin1String("within") ? *judged->chanceWithin > 0.9 : verdict == QLatin1String("outside") ? *judged->chanceWithin < 0.1 : true);
+        QVERIFY(verdict == QLatin1String("within")    ? *judged->chanceWithin > 0.9
+                : verdict == QLatin1String("outside") ? *judged->chanceWithin < 0.1
+                                                      : true);
 }
 
 void TestSumsVerdict::refusals()

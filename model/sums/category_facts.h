@@ -7,7 +7,19 @@
 namespace ts {
 
 /// Hazards that a category can hold (trade knowledge; the wording of each is in cautions.cpp).
-enum class Hazard { Mains, StoredCharge, SwitchingPrimary, PictureTube, Laser, Lithium, ValveHighTension, LiveChassis, Lifting, OldMaterials, TestGearPrecaution };
+enum class Hazard {
+    Mains,
+    StoredCharge,
+    SwitchingPrimary,
+    PictureTube,
+    Laser,
+    Lithium,
+    ValveHighTension,
+    LiveChassis,
+    Lifting,
+    OldMaterials,
+    TestGearPrecaution
+};
 
 /// Something that is tried before a unit of the category is handed over.
 struct AcceptanceArea {
@@ -17,8 +29,8 @@ struct AcceptanceArea {
 
 /// Parts of limited life, worth a line where no record says that they were renewed.
 struct WornParts {
-    QString name;      ///< "Belts"
-    QStringList words; ///< a fitted need or a renewing step that has a word beginning with one of these renews them
+    QString name;            ///< "Belts"
+    QStringList words;       ///< a fitted need or a renewing step that has a word beginning with one of these renews them
     bool byPosition = false; ///< capacitors: positions such as C214 count too
 };
 

@@ -11,37 +11,53 @@ QString textOf(Hazard hazard)
 {
     switch (hazard) {
     case Hazard::Mains:
-        return QStringLiteral("Mains: unplug before the cover comes off, and do not trust the switch. If a live part must be measured, use a supply with a "
-                              "residual-current device and an isolating transformer, keep one hand away, stay dry, take off rings, and have somebody near. "
+        return QStringLiteral("Mains: unplug before the cover comes off, and do not trust the switch. If a live part must be "
+                              "measured, use a supply with a "
+                              "residual-current device and an isolating transformer, keep one hand away, stay dry, take off "
+                              "rings, and have somebody near. "
                               "Local codes come first; leave to a licensed person what they reserve for one.");
     case Hazard::StoredCharge:
-        return QStringLiteral("Stored charge: large capacitors hold it with the plug out. Discharge them through a resistor made for it, never a tool, then measure, "
-                              "and measure again some minutes later. If you are not practised in this, leave it to somebody qualified under local rules.");
+        return QStringLiteral("Stored charge: large capacitors hold it with the plug out. Discharge them through a resistor made "
+                              "for it, never a tool, then measure, "
+                              "and measure again some minutes later. If you are not practised in this, leave it to somebody "
+                              "qualified under local rules.");
     case Hazard::SwitchingPrimary:
-        return QStringLiteral("Switch-mode supply: its primary side stands at rectified mains, over 300 V DC on 230 V, and stays charged after unplugging. "
-                              "Discharge through a resistor and measure before touching it; local codes and licensed practice come first.");
+        return QStringLiteral(
+            "Switch-mode supply: its primary side stands at rectified mains, over 300 V DC on 230 V, and stays charged after "
+            "unplugging. "
+            "Discharge through a resistor and measure before touching it; local codes and licensed practice come first.");
     case Hazard::PictureTube:
-        return QStringLiteral("Picture tube, if it has one: the anode holds thousands of volts for a long time. Discharge it through a resistor to the tube's own earth, "
-                              "wear goggles, never lift it by the neck. Leave it to somebody trained in this work, as local rules ask.");
+        return QStringLiteral(
+            "Picture tube, if it has one: the anode holds thousands of volts for a long time. Discharge it through a resistor to "
+            "the tube's own earth, "
+            "wear goggles, never lift it by the neck. Leave it to somebody trained in this work, as local rules ask.");
     case Hazard::Laser:
-        return QStringLiteral("Laser: the working beam is invisible. Keep the mechanism closed or the lens turned away, never look into it, and leave interlocks "
+        return QStringLiteral("Laser: the working beam is invisible. Keep the mechanism closed or the lens turned away, never "
+                              "look into it, and leave interlocks "
                               "working; local laser safety rules come first.");
     case Hazard::Lithium:
-        return QStringLiteral("Lithium cells: never short, heat or pierce one; a swollen cell comes out and is not charged or posted. Local waste and carriage rules apply.");
+        return QStringLiteral("Lithium cells: never short, heat or pierce one; a swollen cell comes out and is not charged or "
+                              "posted. Local waste and carriage rules apply.");
     case Hazard::ValveHighTension:
-        return QStringLiteral("Valve high tension, if it has valves: 200 to 600 V DC on the chassis, present for a while after switching off. Discharge through a resistor "
+        return QStringLiteral("Valve high tension, if it has valves: 200 to 600 V DC on the chassis, present for a while after "
+                              "switching off. Discharge through a resistor "
                               "and measure before touching. Local codes and licensed practice come first.");
     case Hazard::LiveChassis:
-        return QStringLiteral("Live chassis, possibly: in sets without a mains transformer, and in some with one, metal and screws can stand at mains. Measure before "
-                              "touching, work behind an isolating transformer, and never hand it over without back, knobs and screw covers. "
-                              "Local codes decide whether it may be sold to be used.");
+        return QStringLiteral(
+            "Live chassis, possibly: in sets without a mains transformer, and in some with one, metal and screws can stand at "
+            "mains. Measure before "
+            "touching, work behind an isolating transformer, and never hand it over without back, knobs and screw covers. "
+            "Local codes decide whether it may be sold to be used.");
     case Hazard::Lifting:
-        return QStringLiteral("Weight: lift from the heavy side, close to the body, with a second person above 25 kg or what local work rules allow.");
+        return QStringLiteral("Weight: lift from the heavy side, close to the body, with a second person above 25 kg or what "
+                              "local work rules allow.");
     case Hazard::OldMaterials:
-        return QStringLiteral("Old materials, possibly: asbestos pads near hot parts, PCB in capacitors, luminous dials, selenium rectifiers. Do not sand, blow, scrape or "
+        return QStringLiteral("Old materials, possibly: asbestos pads near hot parts, PCB in capacitors, luminous dials, "
+                              "selenium rectifiers. Do not sand, blow, scrape or "
                               "open them; local rules say who may remove them and where they go.");
     case Hazard::TestGearPrecaution:
-        return QStringLiteral("Test gear: an inlet's outer contact is usually earth, so do not hang it on a live chassis. Some power parts hold beryllium oxide: "
+        return QStringLiteral("Test gear: an inlet's outer contact is usually earth, so do not hang it on a live chassis. Some "
+                              "power parts hold beryllium oxide: "
                               "do not break or sand them; local rules say where they go.");
     }
     return {};
@@ -83,7 +99,8 @@ QStringList cautions(const UnitFile &file, const BenchFile &bench)
         if (!item.removed && item.state == TeardownState::Off && !item.caution.trimmed().isEmpty())
             say(item.what + QStringLiteral(": ") + item.caution.trimmed());
     for (const ModelNotes &notes : bench.all<ModelNotes>())
-        if (!notes.removed && !notes.maker.isEmpty() && sameName(notes.maker, file.unit.maker) && sameName(notes.makerModel, file.unit.makerModel))
+        if (!notes.removed && !notes.maker.isEmpty() && sameName(notes.maker, file.unit.maker) &&
+            sameName(notes.makerModel, file.unit.makerModel))
             for (const QString &line : notes.cautions.split(QLatin1Char('\n'), Qt::SkipEmptyParts))
                 say(line.trimmed());
 

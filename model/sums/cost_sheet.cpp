@@ -94,11 +94,13 @@ private:
             addCost(CostKey::Other, QStringLiteral("Other"), {std::nullopt, other});
         const Money refunds = paid({SpendKind::Refund});
         if (!refunds.isZero())
-            addCost(CostKey::Refunds, refunds.minor() < 0 ? QStringLiteral("Refunds got") : QStringLiteral("Refunds given"), {std::nullopt, refunds});
+            addCost(CostKey::Refunds, refunds.minor() < 0 ? QStringLiteral("Refunds got") : QStringLiteral("Refunds given"),
+                    {std::nullopt, refunds});
 
         const Maybe rate = moneySetting(settings::overheadRate);
         const Maybe overheadPlanned = m_plan ? perHour(rate, m_plan->minutes) : std::nullopt;
-        const Money overhead = paid({SpendKind::Overhead}) + perHour(rate, m_sheet.hours.minutes()).value_or(Money(0, m_currency));
+        const Money overhead =
+            paid({SpendKind::Overhead}) + perHour(rate, m_sheet.hours.minutes()).value_or(Money(0, m_currency));
         addCost(CostKey::Overhead, QStringLiteral("Bench overhead"), {overheadPlanned, overhead});
         add(CostKey::Spent, QStringLiteral("Spent on the unit"), {m_spent.planned, m_spent.toDate}, true);
     }
@@ -138,8 +140,10 @@ private:
         } else if (!sold.isEmpty()) {
             std::sort(sold.begin(), sold.end());
             const Money &upper = sold.at(sold.size() / 2);
-            m_resale.toDate = sold.size() % 2 == 1 ? upper : (upper + sold.at(sold.size() / 2 - 1)).scaled(1, 2, Rounding::HalfUp);
-            m_sheet.resaleFrom = sold.size() == 1 ? QStringLiteral("1 sold comparable") : QStringLiteral("median of %1 sold comparables").arg(sold.size());
+            m_resale.toDate =
+                sold.size() % 2 == 1 ? upper : (upper + sold.at(sold.size() / 2 - 1)).scaled(1, 2, Rounding::HalfUp);
+            m_sheet.resaleFrom = sold.size() == 1 ? QStringLiteral("1 sold comparable")
+                                                  : QStringLiteral("median of %1 sold comparables").arg(sold.size());
         } else if (m_resale.planned) {
             m_resale.toDate = m_resale.planned;
             m_sheet.resaleFrom = QStringLiteral("plan");
@@ -176,7 +180,8 @@ private:
             carriage.toDate = carriagePlanned;
 
         const QString feeWords = feeText(m_rules);
-        add(CostKey::SellingFee, feeWords.isEmpty() ? QStringLiteral("Selling fee") : QStringLiteral("Selling fee ") + feeWords, fee);
+        add(CostKey::SellingFee, feeWords.isEmpty() ? QStringLiteral("Selling fee") : QStringLiteral("Selling fee ") + feeWords,
+            fee);
         add(CostKey::CarriageOut, QStringLiteral("Carriage and packing out"), carriage);
         const Column everything{m_plan ? plus(plus(m_spent.planned, fee.planned), carriage.planned) : std::nullopt,
                                 plus(plus(m_spent.toDate, fee.toDate), carriage.toDate)};
@@ -204,8 +209,10 @@ private:
         const auto each = [](const Maybe &money, int time) {
             return money && time > 0 ? Maybe(money->scaled(60, time, Rounding::HalfUp)) : std::nullopt;
         };
-        add(CostKey::EarnedPerHour, QStringLiteral("Earned per hour"), {each(profit.planned, m_sheet.minutesPlanned.value_or(0)), each(profit.toDate, minutes)}, true);
-        add(CostKey::BreakEven, QStringLiteral("Break-even price"), {lowestPrice(m_toCover.planned), lowestPrice(m_toCover.toDate)}, true);
+        add(CostKey::EarnedPerHour, QStringLiteral("Earned per hour"),
+            {each(profit.planned, m_sheet.minutesPlanned.value_or(0)), each(profit.toDate, minutes)}, true);
+        add(CostKey::BreakEven, QStringLiteral("Break-even price"),
+            {lowestPrice(m_toCover.planned), lowestPrice(m_toCover.toDate)}, true);
     }
 
     [[nodiscard]] Maybe lowestPrice(const Maybe &costs)
@@ -242,9 +249,11 @@ private:
         if (m_sheet.channel.isEmpty() && m_resale.toDate && !m_soldFor)
             remark(QStringLiteral("No channel is set, so no selling fee is counted."));
         for (const Unconverted &each : m_sheet.spent.without)
-            remark(QStringLiteral("%1 (%2) has no amount in %3 and is in no total.").arg(each.text, each.amount.display(), m_currency.code()));
+            remark(QStringLiteral("%1 (%2) has no amount in %3 and is in no total.")
+                       .arg(each.text, each.amount.display(), m_currency.code()));
         if (m_sheet.spent.unpriced > 0)
-            remark(m_sheet.spent.unpriced == 1 ? QStringLiteral("1 part has no price.") : QStringLiteral("%1 parts have no price.").arg(m_sheet.spent.unpriced));
+            remark(m_sheet.spent.unpriced == 1 ? QStringLiteral("1 part has no price.")
+                                               : QStringLiteral("%1 parts have no price.").arg(m_sheet.spent.unpriced));
         if (m_file.unit.outcome == Outcome::Sold && !m_soldFor)
             remark(QStringLiteral("It is closed as sold, but no sale is recorded."));
     }

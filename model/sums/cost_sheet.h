@@ -7,8 +7,23 @@
 namespace ts {
 
 enum class CostKey {
-    BoughtFor, CarriageIn, Parts, Consumables, OutsideWork, Other, Refunds, Overhead, Spent,
-    SellingFee, CarriageOut, EverythingButHours, Resale, ProfitBeforeHours, YourHours, EarnedPerHour, BreakEven
+    BoughtFor,
+    CarriageIn,
+    Parts,
+    Consumables,
+    OutsideWork,
+    Other,
+    Refunds,
+    Overhead,
+    Spent,
+    SellingFee,
+    CarriageOut,
+    EverythingButHours,
+    Resale,
+    ProfitBeforeHours,
+    YourHours,
+    EarnedPerHour,
+    BreakEven
 };
 
 template <>
@@ -42,8 +57,9 @@ struct CostLine {
     bool operator==(const CostLine &) const = default;
 };
 
-/// Cost against resale for one unit, in the bench's currency. Spent is the sum of the lines above it; everything but your hours is
-/// Spent + selling fee + carriage and packing out; profit is resale less that. Other and Refunds appear only where there are any.
+/// Cost against resale for one unit, in the bench's currency. Spent is the sum of the lines above it; everything but your hours
+/// is Spent + selling fee + carriage and packing out; profit is resale less that. Other and Refunds appear only where there are
+/// any.
 struct CostSheet {
     Currency currency;
     QList<CostLine> lines; ///< always in the order of CostKey
@@ -60,10 +76,10 @@ struct CostSheet {
     [[nodiscard]] std::optional<Money> toDate(CostKey key) const;
 };
 
-/// The sheet. Planned: what was paid at purchase, the plan's parts, minutes, likely resale, carriage and packing. To date: what was
-/// spent; below Spent as if sold now at the middle resale: the median of the sold comparables of the unit where there is
-/// at least one (asking prices, units sold as not working and other currencies left out), else the plan's likely; once a sale
-/// is recorded, the sale, its fees and its carriage as they were. Fees by the rules of `now`'s day.
+/// The sheet. Planned: what was paid at purchase, the plan's parts, minutes, likely resale, carriage and packing. To date: what
+/// was spent; below Spent as if sold now at the middle resale: the median of the sold comparables of the unit where there is at
+/// least one (asking prices, units sold as not working and other currencies left out), else the plan's likely; once a sale is
+/// recorded, the sale, its fees and its carriage as they were. Fees by the rules of `now`'s day.
 [[nodiscard]] CostSheet costSheet(const UnitFile &file, const BenchFile &bench, const QDateTime &now);
 
 } // namespace ts

@@ -63,7 +63,8 @@ Expected<Currency> oneCurrency(const QList<FeeRule> &rules, const QList<Money> &
                 currency = money->currency();
             if (!(money->currency() == currency))
                 return Trouble{QStringLiteral("Cannot work out the fees"),
-                               QStringLiteral("rule \"%1\" is in %2, the sale in %3").arg(rule.name, money->currency().code(), currency.code()),
+                               QStringLiteral("rule \"%1\" is in %2, the sale in %3")
+                                   .arg(rule.name, money->currency().code(), currency.code()),
                                QStringLiteral("give the rule in the currency of the sale")};
         }
     return currency;
@@ -75,8 +76,8 @@ QList<FeeRule> rulesOn(const BenchFile &bench, const Id<Channel> &channel, const
 {
     QList<FeeRule> rules;
     for (const FeeRule &rule : bench.all<FeeRule>())
-        if (rule.channel == channel && !rule.removed && (!rule.validFrom.isValid() || rule.validFrom <= day)
-            && (!rule.validTo.isValid() || day <= rule.validTo))
+        if (rule.channel == channel && !rule.removed && (!rule.validFrom.isValid() || rule.validFrom <= day) &&
+            (!rule.validTo.isValid() || day <= rule.validTo))
             rules.append(rule);
     return rules;
 }
@@ -125,7 +126,8 @@ Expected<Fees> feesOf(const QList<FeeRule> &rules, const Takings &takings)
         return currency.trouble();
     Fees fees{{}, Money(0, *currency)};
     for (const FeeRule &rule : rules) {
-        const Money amount(feeOf(rule, takings.item.minor(), takings.carriage.minor(), takings.tax.minor(), *currency), *currency);
+        const Money amount(feeOf(rule, takings.item.minor(), takings.carriage.minor(), takings.tax.minor(), *currency),
+                           *currency);
         fees.lines.append({rule.name, amount});
         fees.total += amount;
     }
@@ -170,7 +172,8 @@ Expected<Money> breakEven(const Money &costs, const QList<FeeRule> &rules, const
     qint64 open = 0;
     for (const FeeRule &rule : rules)
         if (!rule.tierTo && !(rule.rate > 0 && rule.cap) && !(rule.rate < 0 && rule.minimum))
-            open += rule.base == FeeBase::ItemCarriageAndTax ? shareOf(rule.rate, million + taxOnTop.millionths(), *currency) : rule.rate;
+            open += rule.base == FeeBase::ItemCarriageAndTax ? shareOf(rule.rate, million + taxOnTop.millionths(), *currency)
+                                                             : rule.rate;
     // Climb: what is owed at a price that is too low can only be met at the least price that takes as much, and no price
     // below that one covers. Both sides are monotone, so the first standstill is the least price of all (Kleene).
     const int steps = open >= million ? mostSteps / 100 : mostSteps;
@@ -188,7 +191,8 @@ Expected<Money> breakEven(const Money &costs, const QList<FeeRule> &rules, const
         price = enough;
     }
     if (open >= million)
-        return Trouble{did, QStringLiteral("fees take %1 % of every price").arg(Rate(open).percent()), QStringLiteral("correct the rates")};
+        return Trouble{did, QStringLiteral("fees take %1 % of every price").arg(Rate(open).percent()),
+                       QStringLiteral("correct the rates")};
     return Trouble{did, QStringLiteral("no price up to %1 covers the costs").arg(Money(price, *currency).decimal()),
                    QStringLiteral("correct the costs or the rates")};
 }

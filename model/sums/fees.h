@@ -41,6 +41,7 @@ struct Fees {
 /// covers. `taxOnTop` is charged on item and carriage and passed on; it matters only to rules on a base with tax.
 /// Costs hold everything, carriage and packing out included. Refuses rates that together take all there is (100 % or
 /// more without cap or end, where no low price covers), and a tiered rule whose entry goes against its rate.
-[[nodiscard]] Expected<Money> breakEven(const Money &costs, const QList<FeeRule> &rules, const Money &carriageCharged = {}, const Rate &taxOnTop = {});
+[[nodiscard]] Expected<Money> breakEven(const Money &costs, const QList<FeeRule> &rules, const Money &carriageCharged = {},
+                                        const Rate &taxOnTop = {});
 
 } // namespace ts

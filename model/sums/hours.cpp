@@ -25,9 +25,8 @@ Hours hoursOf(const UnitFile &file, const QDateTime &now)
                 hours.runningSince = span.startedAt;
         }
     }
-    std::sort(stretches.begin(), stretches.end(), [](const Stretch &a, const Stretch &b) {
-        return a.from != b.from ? a.from < b.from : a.span->id < b.span->id;
-    });
+    std::sort(stretches.begin(), stretches.end(),
+              [](const Stretch &a, const Stretch &b) { return a.from != b.from ? a.from < b.from : a.span->id < b.span->id; });
 
     qint64 clockedMs = 0;
     qint64 counted = 0;
@@ -56,7 +55,10 @@ Hours hoursOf(const UnitFile &file, const QDateTime &now)
 QString durationText(int minutes)
 {
     const int whole = std::abs(minutes);
-    return QStringLiteral("%1%2 h %3 m").arg(minutes < 0 ? QStringLiteral("−") : QString()).arg(whole / 60).arg(whole % 60, 2, 10, QLatin1Char('0'));
+    return QStringLiteral("%1%2 h %3 m")
+        .arg(minutes < 0 ? QStringLiteral("−") : QString())
+        .arg(whole / 60)
+        .arg(whole % 60, 2, 10, QLatin1Char('0'));
 }
 
 } // namespace ts

@@ -34,11 +34,13 @@ Expected<Term> termOf(const QString &text, QStringView whole)
     static const QString number = QStringLiteral("([0-9]+(?:[.,][0-9]+)?|[.,][0-9]+)(?:[eE]([+-]?[0-9]+))?");
     static const QRegularExpression share(QStringLiteral("^%1\\s*(%|ppm)\\s*(?:of\\s+(.+))?$").arg(number),
                                           QRegularExpression::CaseInsensitiveOption);
-    static const QRegularExpression counts(QStringLiteral("^%1\\s*(?:x|×|\\*|(?:counts?|digits?)\\s*(?:of|x|×|\\*))\\s*(.+)$").arg(number),
-                                           QRegularExpression::CaseInsensitiveOption);
+    static const QRegularExpression counts(
+        QStringLiteral("^%1\\s*(?:x|×|\\*|(?:counts?|digits?)\\s*(?:of|x|×|\\*))\\s*(.+)$").arg(number),
+        QRegularExpression::CaseInsensitiveOption);
     static const QRegularExpression bareCounts(QStringLiteral("^%1\\s*(?:counts?|digits?|dgts?|lsd)$").arg(number),
                                                QRegularExpression::CaseInsensitiveOption);
-    static const QRegularExpression ofReading(QStringLiteral("^(?:the\\s+)?(?:reading|rdg\\.?)$"), QRegularExpression::CaseInsensitiveOption);
+    static const QRegularExpression ofReading(QStringLiteral("^(?:the\\s+)?(?:reading|rdg\\.?)$"),
+                                              QRegularExpression::CaseInsensitiveOption);
 
     const auto figure = [](const QRegularExpressionMatch &match) {
         QString digits = match.captured(1);
@@ -114,9 +116,11 @@ Expected<MeterSpec> MeterSpec::of(const MeterRange &range, double kelvinOutside)
     const auto measure = Measure::parse(range.measure);
     if (!measure)
         return Trouble{did, QStringLiteral("\"%1\" is no unit").arg(range.measure), QStringLiteral("correct the meter's range")};
-    for (const double figure : {range.fullScale, range.resolution, range.percentOfReading, range.percentOfRange, range.counts, range.percentPerKelvin})
+    for (const double figure :
+         {range.fullScale, range.resolution, range.percentOfReading, range.percentOfRange, range.counts, range.percentPerKelvin})
         if (!std::isfinite(figure) || figure < 0)
-            return Trouble{did, QStringLiteral("%1 is no accuracy").arg(numberText(figure)), QStringLiteral("correct the meter's range")};
+            return Trouble{did, QStringLiteral("%1 is no accuracy").arg(numberText(figure)),
+                           QStringLiteral("correct the meter's range")};
     MeterSpec spec;
     spec.m_share = (range.percentOfReading + range.percentPerKelvin * std::max(0.0, kelvinOutside)) / 100;
     spec.m_fixed = range.percentOfRange / 100 * range.fullScale + range.counts * range.resolution;
@@ -159,7 +163,8 @@ Expected<double> MeterSpec::expanded95(const Quantity &value) const
 
 Expected<MeterRange> rangeFor(const BenchFile &bench, const Id<Meter> &meter, const Quantity &value)
 {
-    const Trouble none{QStringLiteral("%1 has no range for %2").arg(meterName(bench, meter), value.text()), {},
+    const Trouble none{QStringLiteral("%1 has no range for %2").arg(meterName(bench, meter), value.text()),
+                       {},
                        QStringLiteral("add the range to the meter, or give the uncertainty")};
     if (value.sense() == Sense::OverRange || value.measure().isNone())
         return none;

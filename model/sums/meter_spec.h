@@ -9,8 +9,8 @@ class MeterSpec {
 public:
     MeterSpec() = default;
     /// Reads terms joined by "+": "0.5% + 2 x 0.01 V", "0.5% + 0.1% of 40 V", "8 ppm + 0.3 uV", "0.7 % + 2 counts of 0.1 V",
-    /// "0.05 V", "1% of reading". % and ppm without "of" are of the reading. A leading ± is allowed. Refuses rubbish, negative terms,
-    /// fixed parts of different measures, a share of 100 % or more, and a bare "2 counts" that does not say of what.
+    /// "0.05 V", "1% of reading". % and ppm without "of" are of the reading. A leading ± is allowed. Refuses rubbish, negative
+    /// terms, fixed parts of different measures, a share of 100 % or more, and a bare "2 counts" that does not say of what.
     [[nodiscard]] static Expected<MeterSpec> parse(QStringView text);
     /// Of one range of a meter; `kelvinOutside` is how far the bench is outside the temperature the sheet holds for.
     /// Refuses a range whose measure cannot be read or whose figures are negative.

@@ -13,9 +13,14 @@ namespace {
 bool speaksOf(const QString &text, const QStringList &words)
 {
     return std::any_of(words.cbegin(), words.cend(), [&text](const QString &word) {
-        // A word of two or three letters ("am", "vu", "cap") must stand whole, but for its plural, or it would be found in others.
-        const QString pattern = QStringLiteral("\\b%1%2").arg(QRegularExpression::escape(word), word.size() <= 3 ? QStringLiteral("s?\\b") : QString());
-        return QRegularExpression(pattern, QRegularExpression::CaseInsensitiveOption | QRegularExpression::UseUnicodePropertiesOption).match(text).hasMatch();
+        // A word of two or three letters ("am", "vu", "cap") must stand whole, but for its plural, or it would be found in
+        // others.
+        const QString pattern = QStringLiteral("\\b%1%2").arg(QRegularExpression::escape(word),
+                                                              word.size() <= 3 ? QStringLiteral("s?\\b") : QString());
+        return QRegularExpression(pattern,
+                                  QRegularExpression::CaseInsensitiveOption | QRegularExpression::UseUnicodePropertiesOption)
+            .match(text)
+            .hasMatch();
     });
 }
 
@@ -57,7 +62,8 @@ private:
     void safety()
     {
         const auto &all = m_file.all<Proof>();
-        const bool any = std::any_of(all.cbegin(), all.cend(), [](const Proof &p) { return !p.removed && p.kind == ProofKind::ElectricalSafety; });
+        const bool any = std::any_of(all.cbegin(), all.cend(),
+                                     [](const Proof &p) { return !p.removed && p.kind == ProofKind::ElectricalSafety; });
         if (!any && mainsPowered(m_file.unit))
             say(QStringLiteral("No electrical safety test is recorded"));
     }
@@ -139,7 +145,8 @@ private:
             if (item.state == TeardownState::Off)
                 say(QStringLiteral("Not put back: ") + item.what);
             else
-                say(QStringLiteral("Left out: ") + item.what + (because.isEmpty() ? QString() : QStringLiteral(" (%1)").arg(because)));
+                say(QStringLiteral("Left out: ") + item.what +
+                    (because.isEmpty() ? QString() : QStringLiteral(" (%1)").arg(because)));
         }
     }
 
@@ -168,7 +175,8 @@ private:
             if (!renewed)
                 none << parts.name;
             else if (parts.byPosition && !positions.isEmpty())
-                say(QStringLiteral("%1: renewed only at %2, the rest as found").arg(parts.name, positions.join(QStringLiteral(", "))));
+                say(QStringLiteral("%1: renewed only at %2, the rest as found")
+                        .arg(parts.name, positions.join(QStringLiteral(", "))));
         }
         if (!none.isEmpty())
             say(QStringLiteral("Not recorded as renewed, so as found: ") + none.join(QStringLiteral("; ")));

@@ -83,18 +83,23 @@ Expected<QList<double>> numbersInFile(const QString &path, const QString &column
             QStringList names;
             for (const QString &cell : cells)
                 names << cell.toLower();
-            place = column.isEmpty() ? std::max(names.indexOf(QStringLiteral("y")), names.indexOf(QStringLiteral("value"))) : names.indexOf(column.trimmed().toLower());
+            place = column.isEmpty() ? std::max(names.indexOf(QStringLiteral("y")), names.indexOf(QStringLiteral("value")))
+                                     : names.indexOf(column.trimmed().toLower());
             if (place < 0 && cells.size() == 1 && column.isEmpty())
                 place = 0;
             if (place < 0)
-                return Trouble{did, column.isEmpty() ? QStringLiteral("it has %1 columns").arg(cells.size()) : QStringLiteral("it has no column \"%1\"").arg(column),
+                return Trouble{did,
+                               column.isEmpty() ? QStringLiteral("it has %1 columns").arg(cells.size())
+                                                : QStringLiteral("it has no column \"%1\"").arg(column),
                                QStringLiteral("name one of its columns: ") + cells.join(QStringLiteral(", "))};
             if (!parseNumber(cells.at(place)))
                 continue; // a header
         }
         const auto number = parseNumber(cells.value(place));
         if (!number)
-            return Trouble{did, QStringLiteral("line %1 has \"%2\", which is no number").arg(lineNumber).arg(cells.value(place).left(40)), QStringLiteral("correct the line")};
+            return Trouble{
+                did, QStringLiteral("line %1 has \"%2\", which is no number").arg(lineNumber).arg(cells.value(place).left(40)),
+                QStringLiteral("correct the line")};
         numbers << *number;
     }
     if (numbers.isEmpty())

@@ -30,7 +30,9 @@ Expected<SumOutput> reckon(const QString &sum, const SumInput &given)
                                QStringLiteral("give %1=… (%2)").arg(key.name, key.meaning)};
         return each.work(given);
     }
-    return Trouble{QStringLiteral("There is no sum \"%1\"").arg(sum), {}, QStringLiteral("choose one of ") + names.join(QStringLiteral(", "))};
+    return Trouble{QStringLiteral("There is no sum \"%1\"").arg(sum),
+                   {},
+                   QStringLiteral("choose one of ") + names.join(QStringLiteral(", "))};
 }
 
 } // namespace ts

@@ -18,7 +18,9 @@ Expected<FeeBase> baseOf(const QString &text)
         return FeeBase::ItemCarriageAndTax;
     if (const auto named = fromWord<FeeBase>(word))
         return *named;
-    return Trouble{QStringLiteral("\"%1\" is no base of a fee").arg(text), {}, QStringLiteral("choose item, item+carriage or item+carriage+tax")};
+    return Trouble{QStringLiteral("\"%1\" is no base of a fee").arg(text),
+                   {},
+                   QStringLiteral("choose item, item+carriage or item+carriage+tax")};
 }
 
 Expected<std::optional<Money>> moneyIn(const QStringList &parts, qsizetype place, const Currency &currency)
@@ -39,7 +41,8 @@ Expected<QList<FeeRule>> rulesOf(const QString &text, const Currency &currency)
     for (const QString &each : text.split(QLatin1Char(','), Qt::SkipEmptyParts)) {
         const QStringList parts = each.trimmed().split(QLatin1Char(':'));
         if (parts.size() > 4)
-            return Trouble{QStringLiteral("\"%1\" is no fee rule").arg(each.trimmed()), QStringLiteral("it has too many parts"), QStringLiteral("write rate:base:fixed:cap")};
+            return Trouble{QStringLiteral("\"%1\" is no fee rule").arg(each.trimmed()), QStringLiteral("it has too many parts"),
+                           QStringLiteral("write rate:base:fixed:cap")};
         const auto rate = Rate::parse(parts.first().trimmed());
         if (!rate)
             return rate.trouble();
@@ -75,7 +78,8 @@ Expected<SumOutput> breakEvenOf(const SumInput &given)
         return costs.trouble();
     const Currency currency = costs->currency();
     if (costs->minor() < 0)
-        return Trouble{QStringLiteral("Cannot reckon break-even"), QStringLiteral("costs %1 is below zero").arg(costs->decimal()), QStringLiteral("give 0 or more")};
+        return Trouble{QStringLiteral("Cannot reckon break-even"), QStringLiteral("costs %1 is below zero").arg(costs->decimal()),
+                       QStringLiteral("give 0 or more")};
     const auto rules = rulesOf(given.value(QStringLiteral("rules")), currency);
     if (!rules)
         return rules.trouble();
@@ -83,7 +87,8 @@ Expected<SumOutput> breakEvenOf(const SumInput &given)
     if (!carriage)
         return carriage.trouble();
     if (*carriage && (*carriage)->minor() < 0)
-        return Trouble{QStringLiteral("Cannot reckon break-even"), QStringLiteral("carriage %1 is below zero").arg((*carriage)->decimal()), QStringLiteral("give 0 or more")};
+        return Trouble{QStringLiteral("Cannot reckon break-even"),
+                       QStringLiteral("carriage %1 is below zero").arg((*carriage)->decimal()), QStringLiteral("give 0 or more")};
     const QString tax = given.value(QStringLiteral("tax")).trimmed();
     const auto taxRate = tax.isEmpty() ? Expected<Rate>(Rate()) : Rate::parse(tax);
     if (!taxRate)
@@ -101,17 +106,20 @@ Expected<SumOutput> breakEvenOf(const SumInput &given)
 
 Sum breakEvenSum()
 {
-    return {QStringLiteral("break-even"),
-            QStringLiteral("the least item price that covers the costs after the fees"),
-            {{QStringLiteral("costs"), QStringLiteral("money, all of them, your own carriage and packing included")},
-             {QStringLiteral("rules"), QStringLiteral("rate:base:fixed:cap, comma-separated; rate in percent, base item, item+carriage or item+carriage+tax"), false},
-             {QStringLiteral("carriage"), QStringLiteral("money, what the buyer pays for it beside the price"), false},
-             {QStringLiteral("tax"), QStringLiteral("percent charged on top and passed on"), false},
-             {QStringLiteral("currency"), QStringLiteral("three-letter code"), false}},
-            {{QStringLiteral("price"), QStringLiteral("money, item without carriage")},
-             {QStringLiteral("currency"), QStringLiteral("three-letter code, where one was named"), false}},
-            QStringLiteral("definition: least P with P + carriage − fees ≥ costs"),
-            breakEvenOf};
+    return {
+        QStringLiteral("break-even"),
+        QStringLiteral("the least item price that covers the costs after the fees"),
+        {{QStringLiteral("costs"), QStringLiteral("money, all of them, your own carriage and packing included")},
+         {QStringLiteral("rules"),
+          QStringLiteral("rate:base:fixed:cap, comma-separated; rate in percent, base item, item+carriage or item+carriage+tax"),
+          false},
+         {QStringLiteral("carriage"), QStringLiteral("money, what the buyer pays for it beside the price"), false},
+         {QStringLiteral("tax"), QStringLiteral("percent charged on top and passed on"), false},
+         {QStringLiteral("currency"), QStringLiteral("three-letter code"), false}},
+        {{QStringLiteral("price"), QStringLiteral("money, item without carriage")},
+         {QStringLiteral("currency"), QStringLiteral("three-letter code, where one was named"), false}},
+        QStringLiteral("definition: least P with P + carriage − fees ≥ costs"),
+        breakEvenOf};
 }
 
 } // namespace ts

@@ -13,7 +13,8 @@ QJsonValue maybe(const std::optional<double> &number)
     return number ? QJsonValue(*number) : QJsonValue(QJsonValue::Null);
 }
 
-/// The value without its prefix, as the double nearest to the decimals that were written: 0.33 p is 3.3e-13, not 3.3000000000000003e-13.
+/// The value without its prefix, as the double nearest to the decimals that were written: 0.33 p is 3.3e-13,
+/// not 3.3000000000000003e-13.
 double exactBase(const Quantity &quantity)
 {
     const QString digits = numberText(quantity.value());
@@ -42,7 +43,8 @@ Expected<SumOutput> spread(const SumInput &given)
     const QString typed = given.value(QStringLiteral("values"));
     const QString file = given.value(QStringLiteral("file"));
     if (typed.trimmed().isEmpty() == file.isEmpty())
-        return Trouble{QStringLiteral("Cannot reckon spread"), QStringLiteral("it needs either values or a file"), QStringLiteral("give one of values=… and file=…")};
+        return Trouble{QStringLiteral("Cannot reckon spread"), QStringLiteral("it needs either values or a file"),
+                       QStringLiteral("give one of values=… and file=…")};
     const auto values = file.isEmpty() ? numbersOf(typed) : numbersInFile(file, given.value(QStringLiteral("column")));
     if (!values)
         return values.trouble();
@@ -77,7 +79,8 @@ Sum spreadSum()
             QStringLiteral("mean, standard deviation and lag-1 autocorrelation of a row of numbers"),
             {{QStringLiteral("values"), QStringLiteral("numbers, comma-separated"), false},
              {QStringLiteral("file"), QStringLiteral("a CSV file with one column of numbers"), false},
-             {QStringLiteral("column"), QStringLiteral("name of the column, where the file has several; y or value by itself"), false}},
+             {QStringLiteral("column"), QStringLiteral("name of the column, where the file has several; y or value by itself"),
+              false}},
             {{QStringLiteral("n"), QStringLiteral("how many numbers")},
              {QStringLiteral("mean"), QStringLiteral("in the unit of the numbers")},
              {QStringLiteral("sd"), QStringLiteral("standard deviation with n − 1; null for one number")},

@@ -27,8 +27,8 @@ struct Spent {
 /// Price × quantity of a need, nothing where it has no price or a foreign one.
 [[nodiscard]] std::optional<Money> inCurrency(const Need &need, const Currency &bench);
 
-/// Money out on the unit: spends that flow out, less what flowed in as refund (sales and deposits are no refund), plus the needs that
-/// are ordered, here or fitted at price × quantity. Time is not in it.
+/// Money out on the unit: spends that flow out, less what flowed in as refund (sales and deposits are no refund), plus the needs
+/// that are ordered, here or fitted at price × quantity. Time is not in it.
 [[nodiscard]] Spent spentOn(const UnitFile &file, const Currency &bench);
 /// Of those, the spends of the kinds named: out less (for refunds) in. Foreign ones without a rate are left out.
 [[nodiscard]] Money spentAs(const UnitFile &file, const Currency &bench, const QList<SpendKind> &kinds);

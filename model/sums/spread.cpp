@@ -25,7 +25,8 @@ private:
 
 Trouble noNumbers(const QString &what)
 {
-    return {QStringLiteral("Cannot work out the ") + what, QStringLiteral("there are no numbers"), QStringLiteral("give one or more")};
+    return {QStringLiteral("Cannot work out the ") + what, QStringLiteral("there are no numbers"),
+            QStringLiteral("give one or more")};
 }
 
 } // namespace
@@ -36,7 +37,8 @@ Expected<Spread> spreadOf(const QList<double> &values)
         return noNumbers(QStringLiteral("spread"));
     for (qsizetype i = 0; i < values.size(); ++i)
         if (!std::isfinite(values.at(i)))
-            return Trouble{QStringLiteral("Cannot work out the spread"), QStringLiteral("value %1 is no finite number").arg(i + 1),
+            return Trouble{QStringLiteral("Cannot work out the spread"),
+                           QStringLiteral("value %1 is no finite number").arg(i + 1),
                            QStringLiteral("leave it out or correct it")};
 
     const auto n = static_cast<double>(values.size());

@@ -104,18 +104,19 @@ Standing standing(const UnitFile &file, const BenchFile &bench)
     for (const Need &need : file.all<Need>())
         if (!need.removed && (need.state == NeedState::Needed || need.state == NeedState::Ordered))
             stands.awaited.append(need);
-    std::stable_sort(stands.awaited.begin(), stands.awaited.end(), [](const Need &a, const Need &b) {
-        return a.due.isValid() && (!b.due.isValid() || a.due < b.due);
-    });
+    std::stable_sort(stands.awaited.begin(), stands.awaited.end(),
+                     [](const Need &a, const Need &b) { return a.due.isValid() && (!b.due.isValid() || a.due < b.due); });
 
     for (const TeardownItem &item : file.all<TeardownItem>())
         if (!item.removed && item.state == TeardownState::Off)
             stands.loose.prepend(item);
-    std::stable_sort(stands.loose.begin(), stands.loose.end(), [](const TeardownItem &a, const TeardownItem &b) { return a.position > b.position; });
+    std::stable_sort(stands.loose.begin(), stands.loose.end(),
+                     [](const TeardownItem &a, const TeardownItem &b) { return a.position > b.position; });
     for (const TeardownItem &item : stands.loose) {
         for (const FastenerCount &each : fastenersOf(item)) {
-            const auto same = std::find_if(stands.fasteners.begin(), stands.fasteners.end(),
-                                           [&each](const FastenerCount &known) { return kindKey(known.kind) == kindKey(each.kind); });
+            const auto same = std::find_if(stands.fasteners.begin(), stands.fasteners.end(), [&each](const FastenerCount &known) {
+                return kindKey(known.kind) == kindKey(each.kind);
+            });
             if (same == stands.fasteners.end())
                 stands.fasteners.append(each);
             else
@@ -124,7 +125,8 @@ Standing standing(const UnitFile &file, const BenchFile &bench)
         if (!item.keptIn.trimmed().isEmpty() && !stands.keptIn.contains(item.keptIn.trimmed()))
             stands.keptIn.append(item.keptIn.trimmed());
     }
-    std::stable_sort(stands.fasteners.begin(), stands.fasteners.end(), [](const FastenerCount &a, const FastenerCount &b) { return a.count > b.count; });
+    std::stable_sort(stands.fasteners.begin(), stands.fasteners.end(),
+                     [](const FastenerCount &a, const FastenerCount &b) { return a.count > b.count; });
     stands.cautions = cautions(file, bench);
     return stands;
 }

@@ -68,7 +68,8 @@ public:
         each<Step>([this](const Step &r) { step(r); });
         each<Need>([this](const Need &r) { need(r); });
         each<Photo>([this](const Photo &r) {
-            add(r, r.at, EventKind::Photo, r.caption.isEmpty() ? QStringLiteral("Photo") : QStringLiteral("Photo: ") + r.caption, plain(toWord(r.phase)));
+            add(r, r.at, EventKind::Photo, r.caption.isEmpty() ? QStringLiteral("Photo") : QStringLiteral("Photo: ") + r.caption,
+                plain(toWord(r.phase)));
         });
         each<TeardownItem>([this](const TeardownItem &r) { teardown(r); });
         each<StageMove>([this](const StageMove &r) { stage(r); });
@@ -78,18 +79,23 @@ public:
         });
         each<Paper>([this](const Paper &r) {
             add(r, r.madeAt.isValid() ? r.madeAt : r.at, EventKind::Paper,
-                QStringLiteral("Paper: %1 %2").arg(plain(toWord(r.kind))).arg(r.number), joined({QStringLiteral("version %1").arg(r.version), r.format, r.title}));
+                QStringLiteral("Paper: %1 %2").arg(plain(toWord(r.kind))).arg(r.number),
+                joined({QStringLiteral("version %1").arg(r.version), r.format, r.title}));
         });
         each<Note>([this](const Note &r) {
-            add(r, r.at, EventKind::Note, r.kind == NoteKind::Note ? r.text : sentenceCase(toWord(r.kind)) + QStringLiteral(": ") + r.text);
+            add(r, r.at, EventKind::Note,
+                r.kind == NoteKind::Note ? r.text : sentenceCase(toWord(r.kind)) + QStringLiteral(": ") + r.text);
         });
         each<LeftOff>([this](const LeftOff &r) {
-            add(r, r.at, EventKind::LeftOff, r.whereAt.isEmpty() ? QStringLiteral("Left off") : QStringLiteral("Left off: ") + r.whereAt,
-                joined({said(QStringLiteral("next: "), r.next), said(QStringLiteral("loose: "), r.loose), said(QStringLiteral("do not power: "), r.doNotPower)}));
+            add(r, r.at, EventKind::LeftOff,
+                r.whereAt.isEmpty() ? QStringLiteral("Left off") : QStringLiteral("Left off: ") + r.whereAt,
+                joined({said(QStringLiteral("next: "), r.next), said(QStringLiteral("loose: "), r.loose),
+                        said(QStringLiteral("do not power: "), r.doNotPower)}));
         });
         each<ClockSpan>([this](const ClockSpan &r) { clock(r); });
 
-        std::stable_sort(m_events.begin(), m_events.end(), [](const Event &a, const Event &b) { return a.at != b.at ? a.at < b.at : a.record < b.record; });
+        std::stable_sort(m_events.begin(), m_events.end(),
+                         [](const Event &a, const Event &b) { return a.at != b.at ? a.at < b.at : a.record < b.record; });
         return std::move(m_events);
     }
 
@@ -105,7 +111,14 @@ private:
     template <class R>
     Event &add(const R &record, const QDateTime &at, EventKind what, const QString &text, const QString &detail = {})
     {
-        m_events.append(Event{at.isValid() ? at.toUTC() : record.at.toUTC(), what, text.simplified(), detail.simplified(), {}, {}, {}, record.id.value});
+        m_events.append(Event{at.isValid() ? at.toUTC() : record.at.toUTC(),
+                              what,
+                              text.simplified(),
+                              detail.simplified(),
+                              {},
+                              {},
+                              {},
+                              record.id.value});
         return m_events.last();
     }
 
@@ -113,9 +126,9 @@ private:
     {
         const Unit &u = m_file.unit;
         add(u, u.at, EventKind::TakenIn, QStringLiteral("Taken in"),
-            joined({u.claim.trimmed().isEmpty() ? QString() : QStringLiteral("claim: \"%1\"").arg(u.claim.trimmed()), said(QStringLiteral("looks: "), u.looks),
-                    said(QStringLiteral("function: "), u.function), said(QStringLiteral("earlier work: "), u.earlierWork),
-                    said(QStringLiteral("with it: "), u.accessories)}));
+            joined({u.claim.trimmed().isEmpty() ? QString() : QStringLiteral("claim: \"%1\"").arg(u.claim.trimmed()),
+                    said(QStringLiteral("looks: "), u.looks), said(QStringLiteral("function: "), u.function),
+                    said(QStringLiteral("earlier work: "), u.earlierWork), said(QStringLiteral("with it: "), u.accessories)}));
     }
 
     void spend(const Spend &r)
@@ -126,13 +139,16 @@ private:
         const QString amount = r.amount ? r.amount->display() : QString();
         const Contact *who = m_bench.find(r.contact);
         const bool bought = r.kind == SpendKind::Purchase && r.flow == Flow::Out;
-        const QString verb = bought ? QStringLiteral("Bought for") : r.flow == Flow::Out ? QStringLiteral("Paid") : QStringLiteral("Got");
+        const QString verb = bought                ? QStringLiteral("Bought for")
+                             : r.flow == Flow::Out ? QStringLiteral("Paid")
+                                                   : QStringLiteral("Got");
         QString text = verb + QLatin1Char(' ') + amount;
         if (!bought)
             text += QStringLiteral(": ") + r.text;
-        Event &event = add(r, at, bought ? EventKind::Bought : EventKind::Spend, text,
-                           joined({bought ? r.text : plain(toWord(r.kind)),
-                                   who ? (r.flow == Flow::Out ? QStringLiteral("to ") : QStringLiteral("from ")) + who->name : QString()}));
+        Event &event =
+            add(r, at, bought ? EventKind::Bought : EventKind::Spend, text,
+                joined({bought ? r.text : plain(toWord(r.kind)),
+                        who ? (r.flow == Flow::Out ? QStringLiteral("to ") : QStringLiteral("from ")) + who->name : QString()}));
         if (r.amount)
             event.money = r.flow == Flow::Out ? *r.amount : -*r.amount;
     }
@@ -148,7 +164,8 @@ private:
     {
         const Symptom *of = m_file.find(r.symptom);
         const QString weight = r.weight ? QStringLiteral("%1 %").arg(numberText(std::round(*r.weight * 1000) / 10)) : QString();
-        add(r, r.at, EventKind::Cause, QStringLiteral("Possible cause: ") + r.text, joined({weight, of ? QStringLiteral("of: ") + of->text : QString()}));
+        add(r, r.at, EventKind::Cause, QStringLiteral("Possible cause: ") + r.text,
+            joined({weight, of ? QStringLiteral("of: ") + of->text : QString()}));
         if (r.state == CauseState::RuledOut)
             add(r, r.settledAt, EventKind::CauseRuledOut, QStringLiteral("Ruled out: ") + r.text, r.reason);
         if (r.state == CauseState::Confirmed)
@@ -158,9 +175,11 @@ private:
     void check(const Check &r)
     {
         if (r.cameOut == CameOut::NotDone || (r.doneAt.isValid() && r.doneAt != r.at))
-            add(r, r.at, EventKind::Check, QStringLiteral("Check to do: ") + r.text).minutes = r.cameOut == CameOut::NotDone ? r.minutes : std::nullopt;
+            add(r, r.at, EventKind::Check, QStringLiteral("Check to do: ") + r.text).minutes =
+                r.cameOut == CameOut::NotDone ? r.minutes : std::nullopt;
         if (r.cameOut != CameOut::NotDone)
-            add(r, r.doneAt, EventKind::Check, QStringLiteral("Check came out %1: %2").arg(toWord(r.cameOut), r.text), r.result).minutes = r.minutes;
+            add(r, r.doneAt, EventKind::Check, QStringLiteral("Check came out %1: %2").arg(toWord(r.cameOut), r.text), r.result)
+                .minutes = r.minutes;
     }
 
     void reading(const Reading &r)
@@ -200,15 +219,16 @@ private:
     {
         const auto money = r.price ? std::optional(r.price->times(r.quantity)) : std::nullopt;
         const QString what = r.quantity == 1 ? r.text : QStringLiteral("%1 × %2").arg(r.quantity).arg(r.text);
-        const QString detail = joined({said(QStringLiteral("at "), r.position), said(QStringLiteral("in place of "), r.oldValue), said(QStringLiteral("from "), r.supplier),
-                                       said(QStringLiteral("due "), dayText(r.due))});
+        const QString detail = joined({said(QStringLiteral("at "), r.position), said(QStringLiteral("in place of "), r.oldValue),
+                                       said(QStringLiteral("from "), r.supplier), said(QStringLiteral("due "), dayText(r.due))});
         const bool later = r.state != NeedState::Needed && r.stateSince.isValid() && r.stateSince != r.at;
         if (r.state == NeedState::Needed || later)
             add(r, r.at, EventKind::Need, QStringLiteral("Needed: ") + what, detail).money = money;
         if (r.state == NeedState::Needed)
             return;
         const bool fitted = r.state == NeedState::Fitted;
-        Event &event = add(r, r.stateSince, fitted ? EventKind::Fitted : EventKind::Need, sentenceCase(toWord(r.state)) + QStringLiteral(": ") + what, detail);
+        Event &event = add(r, r.stateSince, fitted ? EventKind::Fitted : EventKind::Need,
+                           sentenceCase(toWord(r.state)) + QStringLiteral(": ") + what, detail);
         if (!later)
             event.money = money; // once, not again with each state
     }
@@ -216,8 +236,8 @@ private:
     void teardown(const TeardownItem &r)
     {
         add(r, r.at, EventKind::Teardown, QStringLiteral("Off: ") + r.what,
-            joined({r.fasteners.isEmpty() && r.fastenerCount ? QStringLiteral("%1 fasteners").arg(*r.fastenerCount) : r.fasteners, r.connectors, r.springs, r.marks,
-                    said(QStringLiteral("kept in "), r.keptIn), r.caution}));
+            joined({r.fasteners.isEmpty() && r.fastenerCount ? QStringLiteral("%1 fasteners").arg(*r.fastenerCount) : r.fasteners,
+                    r.connectors, r.springs, r.marks, said(QStringLiteral("kept in "), r.keptIn), r.caution}));
         if (r.state == TeardownState::Back)
             add(r, r.backAt, EventKind::PutBack, QStringLiteral("Back: ") + r.what);
         if (r.state == TeardownState::LeftOut)
@@ -226,13 +246,16 @@ private:
 
     void stage(const StageMove &r)
     {
-        add(r, r.at, EventKind::Stage, QStringLiteral("%1 → %2").arg(sentenceCase(toWord(r.fromStage)), sentenceCase(toWord(r.toStage))),
-            joined({r.outcome ? plain(toWord(*r.outcome)) : QString(), r.because, said(QStringLiteral("until "), dayText(r.until))}));
+        add(r, r.at, EventKind::Stage,
+            QStringLiteral("%1 → %2").arg(sentenceCase(toWord(r.fromStage)), sentenceCase(toWord(r.toStage))),
+            joined({r.outcome ? plain(toWord(*r.outcome)) : QString(), r.because,
+                    said(QStringLiteral("until "), dayText(r.until))}));
     }
 
     void clock(const ClockSpan &r)
     {
-        Event &event = add(r, r.startedAt, EventKind::Clock, r.endedAt.isValid() ? QStringLiteral("Clock ran") : QStringLiteral("Clock started"), r.note);
+        Event &event = add(r, r.startedAt, EventKind::Clock,
+                           r.endedAt.isValid() ? QStringLiteral("Clock ran") : QStringLiteral("Clock started"), r.note);
         if (r.countedMinutes)
             event.minutes = r.countedMinutes;
         else if (r.endedAt.isValid())

@@ -6,8 +6,29 @@
 namespace ts {
 
 enum class EventKind {
-    Bought, TakenIn, Symptom, SymptomCleared, Cause, CauseRuledOut, CauseConfirmed, Check, Reading, Soak, Step, Need, Fitted,
-    Spend, Photo, Teardown, PutBack, Stage, Proof, Paper, Note, LeftOff, Clock
+    Bought,
+    TakenIn,
+    Symptom,
+    SymptomCleared,
+    Cause,
+    CauseRuledOut,
+    CauseConfirmed,
+    Check,
+    Reading,
+    Soak,
+    Step,
+    Need,
+    Fitted,
+    Spend,
+    Photo,
+    Teardown,
+    PutBack,
+    Stage,
+    Proof,
+    Paper,
+    Note,
+    LeftOff,
+    Clock
 };
 
 template <>

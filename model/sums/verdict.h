@@ -9,8 +9,7 @@ enum class Verdict { NoLimit, Within, Outside, TooCloseToCall };
 
 template <>
 struct Words<Verdict> {
-    static constexpr std::array list{std::pair{Verdict::NoLimit, "no_limit"},
-                                     std::pair{Verdict::Within, "within"},
+    static constexpr std::array list{std::pair{Verdict::NoLimit, "no_limit"}, std::pair{Verdict::Within, "within"},
                                      std::pair{Verdict::Outside, "outside"},
                                      std::pair{Verdict::TooCloseToCall, "too_close_to_call"}};
 };
