@@ -40,9 +40,9 @@ private Q_SLOTS:
         wantOk(desk.create(m_books.fresh(QStringLiteral("sqlite"))));
         addUnits(*desk, 450);
         RackModel rack(*desk);
-        const QAbstractItemModelTester tester(&rack, QAbstractItemModelTester::FailureReportingMode::QtTest);
         rack.reload();
-        QVERIFY(rack.rowCount() < 450);
+        QVERIFY(rack.rowCount() > 0 && rack.rowCount() < 450);
+        const QAbstractItemModelTester tester(&rack, QAbstractItemModelTester::FailureReportingMode::QtTest); // it fetches, too
         while (rack.canFetchMore({}))
             rack.fetchMore({});
         QCOMPARE(rack.rowCount(), 450);
@@ -50,7 +50,6 @@ private Q_SLOTS:
         for (int row = 0; row < rack.rowCount(); ++row)
             tags << rack.index(row).data(RackModel::Tag).toInt();
         QCOMPARE(tags.size(), 450);
-        rack.reload();
     }
 
     void jotsUndoesAndSeesAnother()
@@ -63,9 +62,9 @@ private Q_SLOTS:
         window.show();
         QVERIFY(QTest::qWaitForWindowExposed(&window));
         auto *line = window.findChild<QLineEdit *>();
-        auto *log = window.findChildren<QTextBrowser *>().first();
+        auto *log = window.findChild<QTextBrowser *>(QStringLiteral("log"));
         QVERIFY(line && log);
-        QVERIFY(log->toPlainText().contains(QLatin1String("Unit <b>"))); // escaped, so seen as typed
+        QVERIFY2(log->toPlainText().contains(QLatin1String("Unit <b>")), qPrintable(log->toPlainText())); // escaped, so seen as typed
 
         QTest::keyClicks(line, QStringLiteral("CN2.4 = 11.92 V want 12 V 5%"));
         QVERIFY(window.findChild<QLabel *>()->text().contains(QLatin1String("within")));

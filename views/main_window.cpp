@@ -47,6 +47,7 @@ void MainWindow::build()
     m_rackView->setUniformItemSizes(true);
     m_rackView->setAccessibleName(tr("Rack of units"));
     m_log = new QTextBrowser;
+    m_log->setObjectName(QStringLiteral("log"));
     m_log->setAccessibleName(tr("Log of the unit"));
     m_standing = new QTextBrowser;
     m_standing->setAccessibleName(tr("As it stands"));

@@ -65,11 +65,14 @@ void RackModel::fetchMore(const QModelIndex &parent)
 
 void RackModel::reload()
 {
+    // The first page comes with the reset, so whoever listens to it finds units and not an empty rack.
+    auto first = m_desk.rack({0, pageSize, std::nullopt});
     beginResetModel();
-    m_rows.clear();
-    m_complete = false;
+    m_rows = first ? *std::move(first) : QList<RackRow>();
+    m_complete = m_rows.size() < pageSize;
     endResetModel();
-    fetchMore({});
+    if (!first)
+        Q_EMIT troubled(first.trouble().sentence());
 }
 
 int RackModel::rowOf(const QUuid &unit) const

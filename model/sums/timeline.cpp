@@ -145,9 +145,12 @@ private:
         QString text = verb + QLatin1Char(' ') + amount;
         if (!bought)
             text += QStringLiteral(": ") + r.text;
+        // What the headline says already is not said again under it.
+        const QString more = bought ? r.text : plain(toWord(r.kind));
+        const bool said = more.compare(bought ? QStringLiteral("bought") : r.text, Qt::CaseInsensitive) == 0 || r.kind == SpendKind::Other;
         Event &event =
             add(r, at, bought ? EventKind::Bought : EventKind::Spend, text,
-                joined({bought ? r.text : plain(toWord(r.kind)),
+                joined({said ? QString() : more,
                         who ? (r.flow == Flow::Out ? QStringLiteral("to ") : QStringLiteral("from ")) + who->name : QString()}));
         if (r.amount)
             event.money = r.flow == Flow::Out ? *r.amount : -*r.amount;
