@@ -6,10 +6,12 @@
 
 namespace ts::testing {
 
-/// A bench without a workbook for jotting on: one cassette deck, two meters, pounds, Wednesday 25 November 2026, noon UTC.
+/// A bench without a workbook for jotting on: one cassette deck, two meters, pounds, Wednesday 25 November 2026, noon where the test runs (days are those of the bench).
 class JotBench {
 public:
-    JotBench() : m_clock(QDateTime(QDate(2026, 11, 25), QTime(12, 0), Qt::UTC)), m_ids(m_clock, 7), m_maker(m_ids)
+    JotBench()
+        : m_clock(QDateTime(QDate(2026, 11, 25), QTime(12, 0)).toUTC()), m_ids(m_clock, 7),
+          m_maker(m_ids)
     {
         file.unit = m_maker.fresh<Unit>();
         file.unit.tag = 42;
@@ -71,8 +73,14 @@ public:
     {
         return file.all<R>().size();
     }
-    [[nodiscard]] QDateTime now() const { return m_clock.now(); }
-    [[nodiscard]] Maker &maker() { return m_maker; }
+    [[nodiscard]] QDateTime now() const
+    {
+        return m_clock.now();
+    }
+    [[nodiscard]] Maker &maker()
+    {
+        return m_maker;
+    }
 
     UnitFile file;
     BenchFile bench;
@@ -89,7 +97,8 @@ private:
             QVERIFY(record->unit == file.unit.id);
             for (R &each : file.all<R>())
                 if (each.id == record->id) {
-                    QVERIFY2(item.before && Kind::sameContent(*item.before, description<R>().toRow(each)), "the copy before is not what is recorded");
+                    QVERIFY2(item.before && Kind::sameContent(*item.before, description<R>().toRow(each)),
+                             "the copy before is not what is recorded");
                     each = *record;
                     return;
                 }

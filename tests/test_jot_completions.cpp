@@ -13,9 +13,11 @@ private:
 private Q_SLOTS:
     void initTestCase()
     {
-        for (const char *line : {"CN2.4 = 11.92 V want 12 V 5%", "CN2.5 = 5 V", "take-up torque = 14 gf.cm want 35..65 gf.cm", "saw take-up reel stops after a few seconds",
-                                 "saw left channel weak", "think clutch felt glazed 40%", "think dry joint, left head lead", "check swap head leads",
-                                 "need belt 78x4x0.6 2.50", "need idler tyre", "fitted lamp 12 V", "off lid 5 screws tray A1", "off front panel", "not tested recording"})
+        for (const char *line :
+             {"CN2.4 = 11.92 V want 12 V 5%", "CN2.5 = 5 V", "take-up torque = 14 gf.cm want 35..65 gf.cm",
+              "saw take-up reel stops after a few seconds", "saw left channel weak", "think clutch felt glazed 40%",
+              "think dry joint, left head lead", "check swap head leads", "need belt 78x4x0.6 2.50", "need idler tyre",
+              "fitted lamp 12 V", "off lid 5 screws tray A1", "off front panel", "not tested recording"})
             m_bench.put(QString::fromUtf8(line));
     }
 
@@ -23,7 +25,9 @@ private Q_SLOTS:
     {
         QTest::addColumn<QString>("typed");
         QTest::addColumn<QString>("first");
-        const auto row = [](const char *typed, const char *first) { QTest::newRow(typed) << QString::fromUtf8(typed) << QString::fromUtf8(first); };
+        const auto row = [](const char *typed, const char *first) {
+            QTest::newRow(typed) << QString::fromUtf8(typed) << QString::fromUtf8(first);
+        };
         row("CN", "CN2.4 = ");
         row("cn2.5", "CN2.5 = ");
         row("torque", "take-up torque = ");
@@ -67,7 +71,8 @@ private Q_SLOTS:
 
     void whatIsOfferedIsUnderstood()
     {
-        for (const char *typed : {"cleared take", "was dry", "fitted id", "back l", "CN2.4 = 11.9 V wa", "proved rec", "check sw"})
+        for (const char *typed :
+             {"cleared take", "was dry", "fitted id", "back l", "CN2.4 = 11.9 V wa", "proved rec", "check sw"})
             QVERIFY2(m_bench.preview(best(typed)).what != QLatin1String("note"), typed);
     }
 };

@@ -35,7 +35,8 @@ private Q_SLOTS:
         QCOMPARE(first.clearedAt, bench.now());
         QCOMPARE(bench.last<Symptom>().state, SymptomState::Open);
         // Cleared already: a note, and why.
-        QCOMPARE(bench.put(QStringLiteral("cleared take-up reel")).preview, QStringLiteral("Taken as a note, because that symptom is cleared already"));
+        QCOMPARE(bench.put(QStringLiteral("cleared take-up reel")).preview,
+                 QStringLiteral("Taken as a note, because that symptom is cleared already"));
         QCOMPARE(bench.last<Note>().text, QStringLiteral("cleared take-up reel"));
         // What names none belongs to the newest open one, and is asked about.
         const Jotted other = bench.preview(QStringLiteral("cleared the crackle"));
@@ -46,7 +47,8 @@ private Q_SLOTS:
         bench.put(QStringLiteral("cleared"));
         QCOMPARE(bench.last<Symptom>().state, SymptomState::Cleared);
         // With none open it stands by itself.
-        QCOMPARE(bench.put(QStringLiteral("cleared the hum")).preview, QStringLiteral("Taken as a note, because no symptom is open"));
+        QCOMPARE(bench.put(QStringLiteral("cleared the hum")).preview,
+                 QStringLiteral("Taken as a note, because no symptom is open"));
         QCOMPARE(bench.last<Note>().text, QStringLiteral("cleared the hum"));
     }
 
@@ -55,7 +57,8 @@ private Q_SLOTS:
         JotBench bench;
         bench.put(QStringLiteral("saw hum on left"));
         bench.put(QStringLiteral("saw hum on right"));
-        QCOMPARE(bench.put(QStringLiteral("cleared hum")).preview, QStringLiteral("Symptom cleared: hum on right · the newest of 2 that read so"));
+        QCOMPARE(bench.put(QStringLiteral("cleared hum")).preview,
+                 QStringLiteral("Symptom cleared: hum on right · the newest of 2 that read so"));
         QCOMPARE(bench.file.all<Symptom>().first().state, SymptomState::Open);
     }
 
@@ -138,7 +141,8 @@ private Q_SLOTS:
         bench.put(QStringLiteral("was broken wire"));
         QCOMPARE(bench.last<Cause>().state, CauseState::Confirmed);
         // Thought of once more it is open again.
-        QVERIFY(bench.put(QStringLiteral("think clutch motor 10%")).preview.contains(QStringLiteral("open again, was ruled out")));
+        QVERIFY(
+            bench.put(QStringLiteral("think clutch motor 10%")).preview.contains(QStringLiteral("open again, was ruled out")));
         QCOMPARE(bench.count<Cause>(), 4);
     }
 
@@ -184,7 +188,8 @@ private Q_SLOTS:
         row("did replaced the lamps 2 hours", StepKind::Renew, 120, "Step: Replaced the lamps, 2 h");
         row("did aligned azimuth 15 minutes", StepKind::Align, 15, "Step: Aligned azimuth, 15 min");
         row("did measured all rails 1h", StepKind::Investigate, 60, "Step: Measured all rails, 1 h");
-        row("did cleaned and re-greased take-up clutch 1h20m", StepKind::Clean, 80, "Step: Cleaned and re-greased take-up clutch, 1 h 20 min");
+        row("did cleaned and re-greased take-up clutch 1h20m", StepKind::Clean, 80,
+            "Step: Cleaned and re-greased take-up clutch, 1 h 20 min");
         row("did a good look round", StepKind::Investigate, -1, "Step: A good look round");
         row("did nothing", StepKind::Other, -1, "Step: Nothing");
     }

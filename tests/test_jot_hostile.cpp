@@ -13,14 +13,19 @@ private Q_SLOTS:
     void refused()
     {
         JotBench bench;
-        QCOMPARE(bench.refused(QString()), QStringLiteral("Nothing was recorded: the line is empty; type what was seen, read or done."));
-        QCOMPARE(bench.refused(QStringLiteral(" \t  ")), QStringLiteral("Nothing was recorded: the line is empty; type what was seen, read or done."));
+        QCOMPARE(bench.refused(QString()),
+                 QStringLiteral("Nothing was recorded: the line is empty; type what was seen, read or done."));
+        QCOMPARE(bench.refused(QStringLiteral(" \t  ")),
+                 QStringLiteral("Nothing was recorded: the line is empty; type what was seen, read or done."));
         QCOMPARE(bench.refused(QStringLiteral("a") + QChar(0) + QStringLiteral("b")),
                  QStringLiteral("Nothing was recorded: the line holds a control character (U+0000); take it out."));
-        QCOMPARE(bench.refused(QStringLiteral("a\nb")), QStringLiteral("Nothing was recorded: the line holds a control character (U+000A); take it out."));
-        QCOMPARE(bench.refused(QString(4001, QLatin1Char('x'))),
-                 QStringLiteral("Nothing was recorded: the line has 4001 characters, and 4000 is the most; split it into several."));
-        QCOMPARE(bench.refused(QStringLiteral("half ") + QChar(0xd83d)), QStringLiteral("Nothing was recorded: the line holds half a character; type it again."));
+        QCOMPARE(bench.refused(QStringLiteral("a\nb")),
+                 QStringLiteral("Nothing was recorded: the line holds a control character (U+000A); take it out."));
+        QCOMPARE(
+            bench.refused(QString(4001, QLatin1Char('x'))),
+            QStringLiteral("Nothing was recorded: the line has 4001 characters, and 4000 is the most; split it into several."));
+        QCOMPARE(bench.refused(QStringLiteral("half ") + QChar(0xd83d)),
+                 QStringLiteral("Nothing was recorded: the line holds half a character; type it again."));
     }
 
     void keptAsTyped_data()
@@ -62,26 +67,81 @@ private Q_SLOTS:
         QVERIFY(!bench.last<TeardownItem>().fastenerCount);
     }
 
-    /// 10,000 lines of words, figures and signs that mean something here, in any order, and of any characters at all: each gives a change
-    /// that can be stored, or a plain note, or a refusal in one sentence.
+    /// 10,000 lines of words, figures and signs that mean something here, in any order, and of any characters at all: each gives
+    /// a change that can be stored, or a plain note, or a refusal in one sentence.
     void anyLine()
     {
         JotBench bench;
-        const QStringList words{
-            QStringLiteral("saw"),     QStringLiteral("cleared"), QStringLiteral("think"),  QStringLiteral("ruled out"), QStringLiteral("was"),
-            QStringLiteral("check"),   QStringLiteral("normal"),  QStringLiteral("did"),    QStringLiteral("need"),      QStringLiteral("ordered"),
-            QStringLiteral("here"),    QStringLiteral("fitted"),  QStringLiteral("paid"),   QStringLiteral("got"),       QStringLiteral("off"),
-            QStringLiteral("back"),    QStringLiteral("next"),    QStringLiteral("do not power"), QStringLiteral("safe to power"), QStringLiteral("waiting"),
-            QStringLiteral("until"),   QStringLiteral("28 Nov"),  QStringLiteral("flaw"),   QStringLiteral("proved"),    QStringLiteral("not tested"),
-            QStringLiteral("="),       QStringLiteral("want"),    QStringLiteral("with"),   QStringLiteral("at"),        QStringLiteral("@"),
-            QStringLiteral("±"),       QStringLiteral("+-"),      QStringLiteral("found"),  QStringLiteral("after"),     QStringLiteral("because"),
-            QStringLiteral("for"),     QStringLiteral("12 V"),    QStringLiteral("5%"),     QStringLiteral("4k7"),       QStringLiteral("OL"),
-            QStringLiteral("<"),       QStringLiteral("about"),   QStringLiteral("35..65"), QStringLiteral("2dB"),       QStringLiteral("1,5"),
-            QStringLiteral("2x"),      QStringLiteral("£2.50"),   QStringLiteral("8.40"),   QStringLiteral("EUR"),       QStringLiteral("20m"),
-            QStringLiteral("1h20"),    QStringLiteral("5 screws"), QStringLiteral("M3x8"),  QStringLiteral("tray A1"),   QStringLiteral("ribbon CN2"),
-            QStringLiteral("C214"),    QStringLiteral("belt"),    QStringLiteral("reel stops"), QStringLiteral(","),      QStringLiteral("lid"),
-            QStringLiteral("bench meter"), QStringLiteral(":"),   QStringLiteral("-1e308"), QStringLiteral("1e-320"),    QStringLiteral("∞"),
-            QStringLiteral("NaN"),     QStringLiteral("0"),       QStringLiteral("%"),      QStringLiteral("Ω"),         QStringLiteral("é\u0301")};
+        const QStringList words{QStringLiteral("saw"),
+                                QStringLiteral("cleared"),
+                                QStringLiteral("think"),
+                                QStringLiteral("ruled out"),
+                                QStringLiteral("was"),
+                                QStringLiteral("check"),
+                                QStringLiteral("normal"),
+                                QStringLiteral("did"),
+                                QStringLiteral("need"),
+                                QStringLiteral("ordered"),
+                                QStringLiteral("here"),
+                                QStringLiteral("fitted"),
+                                QStringLiteral("paid"),
+                                QStringLiteral("got"),
+                                QStringLiteral("off"),
+                                QStringLiteral("back"),
+                                QStringLiteral("next"),
+                                QStringLiteral("do not power"),
+                                QStringLiteral("safe to power"),
+                                QStringLiteral("waiting"),
+                                QStringLiteral("until"),
+                                QStringLiteral("28 Nov"),
+                                QStringLiteral("flaw"),
+                                QStringLiteral("proved"),
+                                QStringLiteral("not tested"),
+                                QStringLiteral("="),
+                                QStringLiteral("want"),
+                                QStringLiteral("with"),
+                                QStringLiteral("at"),
+                                QStringLiteral("@"),
+                                QStringLiteral("±"),
+                                QStringLiteral("+-"),
+                                QStringLiteral("found"),
+                                QStringLiteral("after"),
+                                QStringLiteral("because"),
+                                QStringLiteral("for"),
+                                QStringLiteral("12 V"),
+                                QStringLiteral("5%"),
+                                QStringLiteral("4k7"),
+                                QStringLiteral("OL"),
+                                QStringLiteral("<"),
+                                QStringLiteral("about"),
+                                QStringLiteral("35..65"),
+                                QStringLiteral("2dB"),
+                                QStringLiteral("1,5"),
+                                QStringLiteral("2x"),
+                                QStringLiteral("£2.50"),
+                                QStringLiteral("8.40"),
+                                QStringLiteral("EUR"),
+                                QStringLiteral("20m"),
+                                QStringLiteral("1h20"),
+                                QStringLiteral("5 screws"),
+                                QStringLiteral("M3x8"),
+                                QStringLiteral("tray A1"),
+                                QStringLiteral("ribbon CN2"),
+                                QStringLiteral("C214"),
+                                QStringLiteral("belt"),
+                                QStringLiteral("reel stops"),
+                                QStringLiteral(","),
+                                QStringLiteral("lid"),
+                                QStringLiteral("bench meter"),
+                                QStringLiteral(":"),
+                                QStringLiteral("-1e308"),
+                                QStringLiteral("1e-320"),
+                                QStringLiteral("∞"),
+                                QStringLiteral("NaN"),
+                                QStringLiteral("0"),
+                                QStringLiteral("%"),
+                                QStringLiteral("Ω"),
+                                QStringLiteral("é\u0301")};
         QRandomGenerator random(20261125);
         int notes = 0;
         int readings = 0;
@@ -109,7 +169,8 @@ private Q_SLOTS:
                      qPrintable(line));
             for (const ChangeItem &item : result->change.items()) {
                 const auto sound = item.kind->check(*item.after);
-                QVERIFY2(sound.ok(), qPrintable(line + QStringLiteral(" -> ") + (sound ? QString() : sound.trouble().sentence())));
+                QVERIFY2(sound.ok(),
+                         qPrintable(line + QStringLiteral(" -> ") + (sound ? QString() : sound.trouble().sentence())));
             }
             notes += result->what == QLatin1String("note");
             readings += result->what == QLatin1String("reading");
@@ -128,8 +189,9 @@ private Q_SLOTS:
             bench.put(QStringLiteral("CN%1 = 11.92 V want 12 V 5% with bench meter").arg(i));
             bench.put(QStringLiteral("need part number %1 2.50").arg(i));
         }
-        const QStringList lines{QStringLiteral("CN7 = 11.92 V want 12 V 5% with bench meter at 315 Hz after"), QStringLiteral("cleared symptom 4 take-up"),
-                                QStringLiteral("fitted part number 9 2.75"), QStringLiteral("off lid 5 screws M3x8 tray A1")};
+        const QStringList lines{QStringLiteral("CN7 = 11.92 V want 12 V 5% with bench meter at 315 Hz after"),
+                                QStringLiteral("cleared symptom 4 take-up"), QStringLiteral("fitted part number 9 2.75"),
+                                QStringLiteral("off lid 5 screws M3x8 tray A1")};
         constexpr int rounds = 50;
         QElapsedTimer timer;
         timer.start();

@@ -57,10 +57,13 @@ private Q_SLOTS:
     void needPreviews()
     {
         JotBench bench;
-        QCOMPARE(bench.preview(QStringLiteral("need belt 78x4x0.6 2.50")).preview, QStringLiteral("Part needed: belt 78x4x0.6, £2.50"));
-        QCOMPARE(bench.preview(QStringLiteral("need 2x fuse T 315 mA 0.40")).preview, QStringLiteral("Part needed: 2 × fuse T 315 mA, £0.40 each"));
+        QCOMPARE(bench.preview(QStringLiteral("need belt 78x4x0.6 2.50")).preview,
+                 QStringLiteral("Part needed: belt 78x4x0.6, £2.50"));
+        QCOMPARE(bench.preview(QStringLiteral("need 2x fuse T 315 mA 0.40")).preview,
+                 QStringLiteral("Part needed: 2 × fuse T 315 mA, £0.40 each"));
         QCOMPARE(bench.preview(QStringLiteral("fitted idler tyre 1.20")).preview, QStringLiteral("Fitted idler tyre, £1.20"));
-        QCOMPARE(bench.preview(QStringLiteral("fitted idler tyre 1.20")).change.sentence(), QStringLiteral("Fitted idler tyre, £1.20"));
+        QCOMPARE(bench.preview(QStringLiteral("fitted idler tyre 1.20")).change.sentence(),
+                 QStringLiteral("Fitted idler tyre, £1.20"));
         QCOMPARE(bench.preview(QStringLiteral("need stylus 18 EUR")).preview, QStringLiteral("Part needed: stylus, €18.00"));
     }
 
@@ -206,8 +209,10 @@ private Q_SLOTS:
         QCOMPARE(bench.last<Spend>().kind, SpendKind::Deposit);
         QCOMPARE(bench.put(QStringLiteral("got it working at last")).what, QStringLiteral("note"));
         QCOMPARE(bench.put(QStringLiteral("got it down to 3")).what, QStringLiteral("note"));
-        QCOMPARE(bench.put(QStringLiteral("paid nothing at all")).preview, QStringLiteral("Taken as a note, because it ends in no amount of money"));
-        QCOMPARE(bench.put(QStringLiteral("paid belt 8.40 EUR = lots")).preview, QStringLiteral("Taken as a note, because \"lots\" is no amount in GBP"));
+        QCOMPARE(bench.put(QStringLiteral("paid nothing at all")).preview,
+                 QStringLiteral("Taken as a note, because it ends in no amount of money"));
+        QCOMPARE(bench.put(QStringLiteral("paid belt 8.40 EUR = lots")).preview,
+                 QStringLiteral("Taken as a note, because \"lots\" is no amount in GBP"));
         QCOMPARE(bench.put(QStringLiteral("paid too much 99999999999999999999.00")).what, QStringLiteral("note"));
         bench.file.unit.stage = Stage::Closed;
         bench.put(QStringLiteral("paid carriage 8.40"));
@@ -223,18 +228,22 @@ private Q_SLOTS:
         QTest::addColumn<QString>("springs");
         QTest::addColumn<QString>("connectors");
         QTest::addColumn<QString>("keptIn");
-        const auto row = [](const char *line, const char *what, const char *fasteners, int count, const char *springs, const char *connectors,
-                            const char *keptIn) {
+        const auto row = [](const char *line, const char *what, const char *fasteners, int count, const char *springs,
+                            const char *connectors, const char *keptIn) {
             QTest::newRow(line) << QString::fromUtf8(line) << QString::fromUtf8(what) << QString::fromUtf8(fasteners) << count
                                 << QString::fromUtf8(springs) << QString::fromUtf8(connectors) << QString::fromUtf8(keptIn);
         };
         row("off lid 5 screws M3x8 tray A1", "lid", "5 screws M3x8", 5, "", "", "tray A1");
-        row("off lid 5 screws M3x8 black, one not original in tray A1", "lid", "5 screws M3x8 black, one not original", 5, "", "", "tray A1");
+        row("off lid 5 screws M3x8 black, one not original in tray A1", "lid", "5 screws M3x8 black, one not original", 5, "", "",
+            "tray A1");
         row("off bottom plate tray A2 6 screws M3x6", "bottom plate", "6 screws M3x6", 6, "", "", "tray A2");
         row("off front panel 4 M3x6, 2 clips below tray A3", "front panel", "4 M3x6", 4, "2 clips below", "", "tray A3");
-        row("off mechanism 3 screws M2.6x10 3 washers ribbon CN2 cup B1", "mechanism", "3 screws M2.6x10", 3, "3 washers", "ribbon CN2", "cup B1");
-        row("off take-up clutch, 1 e-clip 2 mm, 1 spring, cup B1", "take-up clutch", "", -1, "1 e-clip 2 mm, 1 spring", "", "cup B1");
-        row("off mains board 2 plugs CN2 CN3 four long screws box 2", "mains board", "four long screws", 4, "", "2 plugs CN2 CN3", "box 2");
+        row("off mechanism 3 screws M2.6x10 3 washers ribbon CN2 cup B1", "mechanism", "3 screws M2.6x10", 3, "3 washers",
+            "ribbon CN2", "cup B1");
+        row("off take-up clutch, 1 e-clip 2 mm, 1 spring, cup B1", "take-up clutch", "", -1, "1 e-clip 2 mm, 1 spring", "",
+            "cup B1");
+        row("off mains board 2 plugs CN2 CN3 four long screws box 2", "mains board", "four long screws", 4, "", "2 plugs CN2 CN3",
+            "box 2");
         row("off back 3 screws M3x8 2 screws M3x12 bag 3", "back", "3 screws M3x8, 2 screws M3x12", 5, "", "", "bag 3");
         row("off disc tray 4 screws M2", "disc tray", "4 screws M2", 4, "", "", "");
         row("off disc tray", "disc tray", "", -1, "", "", "");
@@ -267,7 +276,8 @@ private Q_SLOTS:
     void offAndBack()
     {
         JotBench bench;
-        QCOMPARE(bench.put(QStringLiteral("off lid 5 screws M3x8 tray A1")).preview, QStringLiteral("Off: lid, 5 screws M3x8, in tray A1 · number 1"));
+        QCOMPARE(bench.put(QStringLiteral("off lid 5 screws M3x8 tray A1")).preview,
+                 QStringLiteral("Off: lid, 5 screws M3x8, in tray A1 · number 1"));
         bench.put(QStringLiteral("off front panel 4 screws tray A2"));
         QCOMPARE(bench.last<TeardownItem>().position, 2);
         const Jotted jotted = bench.put(QStringLiteral("back lid"));
@@ -275,7 +285,8 @@ private Q_SLOTS:
         QCOMPARE(jotted.badge, QStringLiteral("teardown, back"));
         QCOMPARE(bench.file.all<TeardownItem>().first().state, TeardownState::Back);
         QCOMPARE(bench.file.all<TeardownItem>().first().backAt, bench.now());
-        QCOMPARE(bench.put(QStringLiteral("back lid")).preview, QStringLiteral("Taken as a note, because nothing that is off reads \"lid\""));
+        QCOMPARE(bench.put(QStringLiteral("back lid")).preview,
+                 QStringLiteral("Taken as a note, because nothing that is off reads \"lid\""));
         QCOMPARE(bench.put(QStringLiteral("back light is dim")).what, QStringLiteral("note"));
         bench.put(QStringLiteral("off lid"));
         QCOMPARE(bench.last<TeardownItem>().position, 3);

@@ -58,7 +58,8 @@ private Q_SLOTS:
         QCOMPARE(reading.meterName, QStringLiteral("insulation tester"));
         // 5 % of 200 MΩ and 5 counts of 1 MΩ: a = 15 MΩ, U95 = 1.959964 a / √3 (JCGM 100:2008, 4.3.7), reckoned by hand.
         QVERIFY(std::abs(*reading.uncertainty - 16.9738) < 1e-3);
-        QCOMPARE(jotted.preview, QStringLiteral("Insulation: 200 MΩ ± 17 MΩ, wanted at least 2 MΩ, is within · as found · meter: insulation tester, 1000 MΩ range"));
+        QCOMPARE(jotted.preview, QStringLiteral("Insulation: 200 MΩ ± 17 MΩ, wanted at least 2 MΩ, is within · as found · meter: "
+                                                "insulation tester, 1000 MΩ range"));
     }
 
     void decibels()
@@ -75,8 +76,10 @@ private Q_SLOTS:
     void anyOrder_data()
     {
         QTest::addColumn<QString>("line");
-        for (const char *line : {"line out L = 96 mV want 387 mV 2dB found with bench meter at 315 Hz", "line out L = 96 mV found at 315 Hz with bench meter want 387 mV 2dB",
-                                 "line out L = 96 mV @ 315 Hz as found want 387 mV 2 dB with Bench", "line out L @ 315 Hz = 96mV with BENCH METER found want 387 mV ± 2 dB",
+        for (const char *line : {"line out L = 96 mV want 387 mV 2dB found with bench meter at 315 Hz",
+                                 "line out L = 96 mV found at 315 Hz with bench meter want 387 mV 2dB",
+                                 "line out L = 96 mV @ 315 Hz as found want 387 mV 2 dB with Bench",
+                                 "line out L @ 315 Hz = 96mV with BENCH METER found want 387 mV ± 2 dB",
                                  "line out L @315 Hz = 96 mV want 0.387 V 2dB with bench found"})
             QTest::newRow(line) << QString::fromUtf8(line);
     }
@@ -95,14 +98,17 @@ private Q_SLOTS:
         QCOMPARE(bench.last<TestPoint>().conditions, QStringLiteral("315 Hz"));
         // 0.5 % of 96 mV and 3 counts of 0.1 mV: a = 0.78 mV, U95 = 0.8826 mV, by hand.
         QVERIFY(std::abs(*reading.uncertainty - 0.8826) < 1e-3);
-        QVERIFY2(bench.preview(line).preview.contains(QStringLiteral("bench meter, 400 mV range")), qPrintable(bench.preview(line).preview));
+        QVERIFY2(bench.preview(line).preview.contains(QStringLiteral("bench meter, 400 mV range")),
+                 qPrintable(bench.preview(line).preview));
     }
 
     void values_data()
     {
         QTest::addColumn<QString>("typed");
         QTest::addColumn<QString>("read");
-        const auto row = [](const char *typed, const char *read) { QTest::newRow(typed) << QString::fromUtf8(typed) << QString::fromUtf8(read); };
+        const auto row = [](const char *typed, const char *read) {
+            QTest::newRow(typed) << QString::fromUtf8(typed) << QString::fromUtf8(read);
+        };
         row("p = 11.92 V", "11.92 V");
         row("p = 11,92 V", "11.92 V");
         row("p=11.92V", "11.92 V");
@@ -179,7 +185,8 @@ private Q_SLOTS:
         const Jotted jotted = bench.put(QStringLiteral("p = 11.42 V ± 0.04 V want 12 V 5%"));
         QCOMPARE(jotted.badge, QStringLiteral("reading, too close to call"));
         // u = 0.04 / 1.959964 = 0.020408 V; Φ((11.42 - 11.4) / u) = Φ(0.98) = 0.8365 (printed tables of the normal law).
-        QCOMPARE(jotted.preview, QStringLiteral("p: 11.42 V ± 0.04 V, wanted 12 V ± 5 %, is too close to call (84 % within) · as found"));
+        QCOMPARE(jotted.preview,
+                 QStringLiteral("p: 11.42 V ± 0.04 V, wanted 12 V ± 5 %, is too close to call (84 % within) · as found"));
     }
 
     void phases()
@@ -236,7 +243,8 @@ private Q_SLOTS:
                  QStringLiteral("p: 5 V · as found · meter: borrowed scope, not among the bench's"));
         QCOMPARE(bench.last<Reading>().meterName, QStringLiteral("borrowed scope"));
         QVERIFY(bench.last<Reading>().meter.isNull());
-        QCOMPARE(bench.put(QStringLiteral("p = 5 A with bench meter")).preview, QStringLiteral("p: 5 A · as found · meter: bench meter, no range for it"));
+        QCOMPARE(bench.put(QStringLiteral("p = 5 A with bench meter")).preview,
+                 QStringLiteral("p: 5 A · as found · meter: bench meter, no range for it"));
         QVERIFY(!bench.last<Reading>().uncertainty);
     }
 
@@ -244,7 +252,9 @@ private Q_SLOTS:
     {
         QTest::addColumn<QString>("line");
         QTest::addColumn<QString>("question");
-        const auto row = [](const char *line, const char *question) { QTest::newRow(line) << QString::fromUtf8(line) << QString::fromUtf8(question); };
+        const auto row = [](const char *line, const char *question) {
+            QTest::newRow(line) << QString::fromUtf8(line) << QString::fromUtf8(question);
+        };
         row("p = 1.192 V want 12 V 5%", "1.192 V is 10 times below what is wanted (12 V ± 5 %). Record it all the same?");
         row("p = 125 V want 12 V 5%", "125 V is 10 times above what is wanted (12 V ± 5 %). Record it all the same?");
         row("p = 12 mV want 12 V 5%", "12 mV is 1000 times below what is wanted (12 V ± 5 %). Record it all the same?");
@@ -274,7 +284,9 @@ private Q_SLOTS:
     {
         QTest::addColumn<QString>("line");
         QTest::addColumn<QString>("preview");
-        const auto row = [](const char *line, const char *preview) { QTest::newRow(line) << QString::fromUtf8(line) << QString::fromUtf8(preview); };
+        const auto row = [](const char *line, const char *preview) {
+            QTest::newRow(line) << QString::fromUtf8(line) << QString::fromUtf8(preview);
+        };
         row("colour = grey", "Note: colour = grey");
         row("=cmd()|' /C calc'!A0", "Note: =cmd()|' /C calc'!A0");
         row("= 5 V", "Note: = 5 V");
@@ -300,7 +312,8 @@ private Q_SLOTS:
     {
         JotBench bench;
         bench.put(QStringLiteral("CN2.4 = 11.92 V want 12 V 5%"));
-        QCOMPARE(bench.preview(QStringLiteral("cn2.4 = high")).preview, QStringLiteral("Taken as a note, because \"high\" is no value"));
+        QCOMPARE(bench.preview(QStringLiteral("cn2.4 = high")).preview,
+                 QStringLiteral("Taken as a note, because \"high\" is no value"));
         // A point whose name begins with a word of the jot line is still a point.
         bench.put(QStringLiteral("off = 0.4 V"));
         QCOMPARE(bench.last<Reading>().name, QStringLiteral("off"));

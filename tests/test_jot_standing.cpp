@@ -104,10 +104,12 @@ private Q_SLOTS:
     void closedOrPast()
     {
         JotBench bench;
-        QCOMPARE(bench.preview(QStringLiteral("waiting belt until 2026-11-01")).question, QStringLiteral("1 Nov is past. Record it all the same?"));
+        QCOMPARE(bench.preview(QStringLiteral("waiting belt until 2026-11-01")).question,
+                 QStringLiteral("1 Nov is past. Record it all the same?"));
         bench.file.unit.stage = Stage::Closed;
         bench.file.unit.outcome = Outcome::Sold;
-        QCOMPARE(bench.put(QStringLiteral("waiting belt")).question, QStringLiteral("The unit is closed. Open it again as held?"));
+        QCOMPARE(bench.put(QStringLiteral("waiting belt")).question,
+                 QStringLiteral("The unit is closed. Open it again as held?"));
         QVERIFY(!bench.file.unit.outcome);
     }
 
@@ -165,7 +167,8 @@ private Q_SLOTS:
     void flawAndNote()
     {
         JotBench bench;
-        QCOMPARE(bench.put(QStringLiteral("flaw deep scratch on the left cheek")).preview, QStringLiteral("Flaw: deep scratch on the left cheek"));
+        QCOMPARE(bench.put(QStringLiteral("flaw deep scratch on the left cheek")).preview,
+                 QStringLiteral("Flaw: deep scratch on the left cheek"));
         QCOMPARE(bench.last<Note>().kind, NoteKind::Flaw);
         QCOMPARE(bench.last<Note>().text, QStringLiteral("deep scratch on the left cheek"));
         const Jotted note = bench.put(QStringLiteral("belt smells of tar"));

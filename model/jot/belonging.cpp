@@ -24,7 +24,8 @@ Belonging belonging(const QString &text, const UnitFile &file)
     // A symptom of one word ("hum") is named in passing too often to count.
     if (const auto held = bestNamed(
             symptoms, text, &Symptom::text,
-            [](const Symptom &symptom) { return symptom.state == SymptomState::Open && wordsOf(symptom.text).size() > 1; }, Likeness::Holds);
+            [](const Symptom &symptom) { return symptom.state == SymptomState::Open && wordsOf(symptom.text).size() > 1; },
+            Likeness::Holds);
         held && (held.how == Likeness::Holds || held.how == Likeness::Same))
         return {held.record, text};
     return {newest(symptoms, inState(SymptomState::Open)), text};

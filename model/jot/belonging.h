@@ -14,8 +14,8 @@ struct Belonging {
     [[nodiscard]] QString words() const;
 };
 
-/// The symptom that the text names ("worn belt for reel stops", or by all of the symptom's words), open ones before cleared ones; else the
-/// newest open one; else none.
+/// The symptom that the text names ("worn belt for reel stops", or by all of the symptom's words), open ones before cleared ones;
+/// else the newest open one; else none.
 [[nodiscard]] Belonging belonging(const QString &text, const UnitFile &file);
 
 } // namespace ts

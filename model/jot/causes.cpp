@@ -24,7 +24,8 @@ bool anyCause(const Cause &)
 /// What `ruled out` and `was` share: settles the cause that is named, else records one that is settled from the start.
 Jotted settle(const Jotting &jotting, CauseState state, const QString &text, const QString &reason)
 {
-    const QString label = state == CauseState::Confirmed ? QStringLiteral("Cause confirmed: ") : QStringLiteral("Cause ruled out: ");
+    const QString label =
+        state == CauseState::Confirmed ? QStringLiteral("Cause confirmed: ") : QStringLiteral("Cause ruled out: ");
     Jotted jotted{QStringLiteral("cause"), QStringLiteral("cause, ") + stateText(state), {}, {}, Change()};
     const QString because = reason.isEmpty() ? QString() : QStringLiteral(", because ") + shown(reason);
     const QList<Cause> &causes = jotting.file.all<Cause>();
@@ -87,7 +88,8 @@ Jotted jotThink(const Jotting &jotting)
     takeFigures();
 
     const auto same = bestNamed(
-        jotting.file.all<Cause>(), text, &Cause::text, [&](const Cause &cause) { return cause.symptom == to.id(); }, Likeness::Same);
+        jotting.file.all<Cause>(), text, &Cause::text, [&](const Cause &cause) { return cause.symptom == to.id(); },
+        Likeness::Same);
     Cause cause = same ? *same.record : jotting.fresh<Cause>();
     if (!same) {
         cause.symptom = to.id();
@@ -110,8 +112,9 @@ Jotted jotThink(const Jotting &jotting)
     Jotted jotted{QStringLiteral("cause"), QStringLiteral("cause"), sentence + to.words(), {}, Change(sentence)};
     if (same) {
         jotted.preview += cause == *same.record ? QStringLiteral(" · recorded so already")
-                          : same.record->state != CauseState::Open ? QStringLiteral(" · open again, was ") + stateText(same.record->state)
-                                                                   : QStringLiteral(" · thought of before");
+                          : same.record->state != CauseState::Open
+                              ? QStringLiteral(" · open again, was ") + stateText(same.record->state)
+                              : QStringLiteral(" · thought of before");
         jotted.change.edit(*same.record, cause);
     } else {
         jotted.change.add(cause);

@@ -16,7 +16,8 @@ std::optional<Taken<CameOut>> takeCameOut(const QString &text)
     if (!outcome || *outcome == CameOut::NotDone)
         return std::nullopt;
     QString rest = text.left(at).trimmed();
-    for (const auto end : {QLatin1String(" was"), QLatin1String(" came out"), QLatin1String(" is"), QLatin1String(":"), QLatin1String(",")})
+    for (const auto end :
+         {QLatin1String(" was"), QLatin1String(" came out"), QLatin1String(" is"), QLatin1String(":"), QLatin1String(",")})
         if (rest.size() > end.size() && rest.endsWith(end, Qt::CaseInsensitive))
             rest = rest.chopped(end.size()).trimmed();
     return Taken<CameOut>{*outcome, rest};
@@ -65,10 +66,14 @@ Jotted jotCheck(const Jotting &jotting)
     }
 
     const QString outcome = cameOut ? toWord(*cameOut) : QString();
-    QString sentence = (cameOut ? QStringLiteral("Check came out %1: ").arg(outcome) : QStringLiteral("Check to do: ")) + shown(check.text);
+    QString sentence =
+        (cameOut ? QStringLiteral("Check came out %1: ").arg(outcome) : QStringLiteral("Check to do: ")) + shown(check.text);
     if (check.minutes)
         sentence += QStringLiteral(", ") + minutesText(*check.minutes);
-    Jotted jotted{QStringLiteral("check"), cameOut ? QStringLiteral("check, ") + outcome : QStringLiteral("check, not done"), sentence, {},
+    Jotted jotted{QStringLiteral("check"),
+                  cameOut ? QStringLiteral("check, ") + outcome : QStringLiteral("check, not done"),
+                  sentence,
+                  {},
                   Change(sentence)};
     if (waiting) {
         jotted.change.edit(*waiting.record, check);

@@ -63,7 +63,8 @@ void offerPoints(Gatherer &gatherer, const QString &typed, const UnitFile &file)
 {
     const QString equals = QStringLiteral(" = ");
     QList<TestPoint> points = file.all<TestPoint>();
-    std::stable_sort(points.begin(), points.end(), [](const TestPoint &a, const TestPoint &b) { return a.position < b.position; });
+    std::stable_sort(points.begin(), points.end(),
+                     [](const TestPoint &a, const TestPoint &b) { return a.position < b.position; });
     for (const TestPoint &point : points)
         gatherer.offer({}, typed, point.name, equals);
     const QList<Reading> &readings = file.all<Reading>();
@@ -111,13 +112,16 @@ void offerFor(Gatherer &gatherer, const QString &word, const QString &before, co
     if (word == QLatin1String("cleared")) {
         gatherer.offerAll(before, typed, file.all<Symptom>(), &Symptom::text, openSymptom);
     } else if (word == QLatin1String("saw")) { // one that has come back
-        gatherer.offerAll(before, typed, file.all<Symptom>(), &Symptom::text, [](const Symptom &each) { return each.state == SymptomState::Cleared; });
+        gatherer.offerAll(before, typed, file.all<Symptom>(), &Symptom::text,
+                          [](const Symptom &each) { return each.state == SymptomState::Cleared; });
     } else if (word == QLatin1String("ruled out") || word == QLatin1String("was")) {
-        gatherer.offerAll(before, typed, file.all<Cause>(), &Cause::text, [](const Cause &each) { return each.state == CauseState::Open; });
+        gatherer.offerAll(before, typed, file.all<Cause>(), &Cause::text,
+                          [](const Cause &each) { return each.state == CauseState::Open; });
     } else if (word == QLatin1String("think")) {
         gatherer.offerAll(before, typed, file.all<Cause>(), &Cause::text, all<Cause>);
     } else if (word == QLatin1String("check")) {
-        gatherer.offerAll(before, typed, file.all<Check>(), &Check::text, [](const Check &each) { return each.cameOut == CameOut::NotDone; });
+        gatherer.offerAll(before, typed, file.all<Check>(), &Check::text,
+                          [](const Check &each) { return each.cameOut == CameOut::NotDone; });
     } else if (word == QLatin1String("fitted")) {
         offerNeeds(gatherer, before, typed, file, NeedState::Here);
     } else if (word == QLatin1String("here") || word == QLatin1String("waiting")) {
@@ -127,11 +131,14 @@ void offerFor(Gatherer &gatherer, const QString &word, const QString &before, co
     } else if (word == QLatin1String("need")) {
         offerNeeds(gatherer, before, typed, file, NeedState::Fitted);
     } else if (word == QLatin1String("off")) { // once more
-        gatherer.offerAll(before, typed, file.all<TeardownItem>(), &TeardownItem::what, [](const TeardownItem &each) { return each.state == TeardownState::Back; });
+        gatherer.offerAll(before, typed, file.all<TeardownItem>(), &TeardownItem::what,
+                          [](const TeardownItem &each) { return each.state == TeardownState::Back; });
     } else if (word == QLatin1String("back")) {
-        gatherer.offerAll(before, typed, file.all<TeardownItem>(), &TeardownItem::what, [](const TeardownItem &each) { return each.state == TeardownState::Off; });
+        gatherer.offerAll(before, typed, file.all<TeardownItem>(), &TeardownItem::what,
+                          [](const TeardownItem &each) { return each.state == TeardownState::Off; });
     } else if (word == QLatin1String("proved") || word == QLatin1String("failed") || word.startsWith(QLatin1String("not "))) {
-        gatherer.offerAll(before, typed, file.all<Proof>(), &Proof::text, [](const Proof &each) { return each.cameOut == ProofOutcome::NotTested; });
+        gatherer.offerAll(before, typed, file.all<Proof>(), &Proof::text,
+                          [](const Proof &each) { return each.cameOut == ProofOutcome::NotTested; });
     }
 }
 

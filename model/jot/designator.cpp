@@ -25,13 +25,15 @@ bool joins(const QString &piece)
 QString designator(const QString &piece)
 {
     // The usual class letters of reference designations on boards: common practice, no single source.
-    static const QSet<QString> letters{
-        QStringLiteral("C"),  QStringLiteral("R"),  QStringLiteral("L"),  QStringLiteral("D"),  QStringLiteral("Q"),  QStringLiteral("T"),
-        QStringLiteral("TR"), QStringLiteral("IC"), QStringLiteral("U"),  QStringLiteral("VR"), QStringLiteral("RV"), QStringLiteral("ZD"),
-        QStringLiteral("X"),  QStringLiteral("F"),  QStringLiteral("FS"), QStringLiteral("K"),  QStringLiteral("RL"), QStringLiteral("RY"),
-        QStringLiteral("S"),  QStringLiteral("SW"), QStringLiteral("CN"), QStringLiteral("J"),  QStringLiteral("P"),  QStringLiteral("PL"),
-        QStringLiteral("SK"), QStringLiteral("LED"), QStringLiteral("TH"), QStringLiteral("BR"), QStringLiteral("VT"), QStringLiteral("V"),
-        QStringLiteral("CR"), QStringLiteral("FR"), QStringLiteral("VC"), QStringLiteral("TC"), QStringLiteral("PS"), QStringLiteral("LP")};
+    static const QSet<QString> letters{QStringLiteral("C"),  QStringLiteral("R"),   QStringLiteral("L"),  QStringLiteral("D"),
+                                       QStringLiteral("Q"),  QStringLiteral("T"),   QStringLiteral("TR"), QStringLiteral("IC"),
+                                       QStringLiteral("U"),  QStringLiteral("VR"),  QStringLiteral("RV"), QStringLiteral("ZD"),
+                                       QStringLiteral("X"),  QStringLiteral("F"),   QStringLiteral("FS"), QStringLiteral("K"),
+                                       QStringLiteral("RL"), QStringLiteral("RY"),  QStringLiteral("S"),  QStringLiteral("SW"),
+                                       QStringLiteral("CN"), QStringLiteral("J"),   QStringLiteral("P"),  QStringLiteral("PL"),
+                                       QStringLiteral("SK"), QStringLiteral("LED"), QStringLiteral("TH"), QStringLiteral("BR"),
+                                       QStringLiteral("VT"), QStringLiteral("V"),   QStringLiteral("CR"), QStringLiteral("FR"),
+                                       QStringLiteral("VC"), QStringLiteral("TC"),  QStringLiteral("PS"), QStringLiteral("LP")};
     const QString big = piece.toUpper();
     qsizetype at = 0;
     while (at < big.size() && at < 4 && big.at(at) >= QLatin1Char('A') && big.at(at) <= QLatin1Char('Z'))
@@ -65,7 +67,8 @@ Placed takePlaces(const QString &text)
         const QString name = designator(withoutComma(all.at(at)));
         if (!name.isEmpty())
             names << name;
-        else if (!(joins(all.at(at)) && !names.isEmpty() && at + 1 < all.size() && !designator(withoutComma(all.at(at + 1))).isEmpty()))
+        else if (!(joins(all.at(at)) && !names.isEmpty() && at + 1 < all.size() &&
+                   !designator(withoutComma(all.at(at + 1))).isEmpty()))
             break;
     }
     return {names.join(QStringLiteral(", ")), static_cast<int>(names.size()), all.mid(at).join(QLatin1Char(' '))};

@@ -4,8 +4,8 @@
 
 namespace ts {
 
-/// A place on a circuit board as its print names it (C214, R12, IC3, TR5), in capitals; empty where the piece is none. X1 to X3 are
-/// classes of interference capacitors (IEC 60384-14) and no places; M3 is a screw.
+/// A place on a circuit board as its print names it (C214, R12, IC3, TR5), in capitals; empty where the piece is none. X1 to X3
+/// are classes of interference capacitors (IEC 60384-14) and no places; M3 is a screw.
 [[nodiscard]] QString designator(const QString &piece);
 /// All places named in a text, in order, joined by ", ".
 [[nodiscard]] QString designatorsIn(const QString &text);

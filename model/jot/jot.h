@@ -16,8 +16,8 @@ namespace ts {
 [[nodiscard]] Expected<Jotted> jot(const QString &line, const UnitFile &unit, const BenchFile &bench, Maker &maker);
 
 /// Whole lines that what is typed may become, best first, at most 12: from the test points, parts, causes, symptoms and
-/// teardown items of this unit, the meters of the bench and the words that begin a line. Each begins with what is typed up to the word
-/// that is being completed.
+/// teardown items of this unit, the meters of the bench and the words that begin a line. Each begins with what is typed up to the
+/// word that is being completed.
 [[nodiscard]] QStringList completions(const QString &line, const UnitFile &unit, const BenchFile &bench);
 
 } // namespace ts

@@ -19,7 +19,8 @@ Likeness likeness(const QString &typed, const QString &recorded)
     if (typedWords.isEmpty() || recordedWords.isEmpty())
         return Likeness::None;
     if (std::all_of(typedWords.begin(), typedWords.end(), [&](const QString &word) {
-            return std::any_of(recordedWords.begin(), recordedWords.end(), [&](const QString &other) { return other.startsWith(word); });
+            return std::any_of(recordedWords.begin(), recordedWords.end(),
+                               [&](const QString &other) { return other.startsWith(word); });
         }))
         return Likeness::Words;
     if (std::all_of(recordedWords.begin(), recordedWords.end(), [&](const QString &word) { return typedWords.contains(word); }))

@@ -28,7 +28,8 @@ struct Named {
 
 /// The record among those that `fits` whose text is named best, at least as well as `least`; of equals the newest.
 template <class R, class Fits>
-[[nodiscard]] Named<R> bestNamed(const QList<R> &records, const QString &typed, QString R::*text, Fits fits, Likeness least = Likeness::Words)
+[[nodiscard]] Named<R> bestNamed(const QList<R> &records, const QString &typed, QString R::*text, Fits fits,
+                                 Likeness least = Likeness::Words)
 {
     Named<R> best;
     for (const R &record : records) {

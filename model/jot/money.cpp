@@ -14,20 +14,24 @@ struct Meaning {
 };
 
 /// The first word of a spend that begins with one of these says what it was for.
-constexpr std::array meanings{
-    Meaning{"carriage", SpendKind::CarriageIn},   Meaning{"postage", SpendKind::CarriageIn},   Meaning{"shipping", SpendKind::CarriageIn},
-    Meaning{"courier", SpendKind::CarriageIn},    Meaning{"freight", SpendKind::CarriageIn},   Meaning{"cleaner", SpendKind::Consumable},
-    Meaning{"solder", SpendKind::Consumable},     Meaning{"alcohol", SpendKind::Consumable},   Meaning{"isopropyl", SpendKind::Consumable},
-    Meaning{"grease", SpendKind::Consumable},     Meaning{"oil", SpendKind::Consumable},       Meaning{"flux", SpendKind::Consumable},
-    Meaning{"glue", SpendKind::Consumable},       Meaning{"swab", SpendKind::Consumable},      Meaning{"consumable", SpendKind::Consumable},
-    Meaning{"packing", SpendKind::Packing},       Meaning{"packaging", SpendKind::Packing},    Meaning{"carton", SpendKind::Packing},
-    Meaning{"bubble", SpendKind::Packing},        Meaning{"fee", SpendKind::SellingFee},       Meaning{"fees", SpendKind::SellingFee},
-    Meaning{"purchase", SpendKind::Purchase},     Meaning{"bought", SpendKind::Purchase},      Meaning{"parts", SpendKind::Part},
-    Meaning{"rent", SpendKind::Overhead},         Meaning{"electricity", SpendKind::Overhead}, Meaning{"insurance", SpendKind::Overhead},
-    Meaning{"rewind", SpendKind::OutsideWork},    Meaning{"machining", SpendKind::OutsideWork}};
+constexpr std::array meanings{Meaning{"carriage", SpendKind::CarriageIn},   Meaning{"postage", SpendKind::CarriageIn},
+                              Meaning{"shipping", SpendKind::CarriageIn},   Meaning{"courier", SpendKind::CarriageIn},
+                              Meaning{"freight", SpendKind::CarriageIn},    Meaning{"cleaner", SpendKind::Consumable},
+                              Meaning{"solder", SpendKind::Consumable},     Meaning{"alcohol", SpendKind::Consumable},
+                              Meaning{"isopropyl", SpendKind::Consumable},  Meaning{"grease", SpendKind::Consumable},
+                              Meaning{"oil", SpendKind::Consumable},        Meaning{"flux", SpendKind::Consumable},
+                              Meaning{"glue", SpendKind::Consumable},       Meaning{"swab", SpendKind::Consumable},
+                              Meaning{"consumable", SpendKind::Consumable}, Meaning{"packing", SpendKind::Packing},
+                              Meaning{"packaging", SpendKind::Packing},     Meaning{"carton", SpendKind::Packing},
+                              Meaning{"bubble", SpendKind::Packing},        Meaning{"fee", SpendKind::SellingFee},
+                              Meaning{"fees", SpendKind::SellingFee},       Meaning{"purchase", SpendKind::Purchase},
+                              Meaning{"bought", SpendKind::Purchase},       Meaning{"parts", SpendKind::Part},
+                              Meaning{"rent", SpendKind::Overhead},         Meaning{"electricity", SpendKind::Overhead},
+                              Meaning{"insurance", SpendKind::Overhead},    Meaning{"rewind", SpendKind::OutsideWork},
+                              Meaning{"machining", SpendKind::OutsideWork}};
 
-constexpr std::array takings{Meaning{"refund", SpendKind::Refund}, Meaning{"sale", SpendKind::Sale}, Meaning{"sold", SpendKind::Sale},
-                             Meaning{"deposit", SpendKind::Deposit}};
+constexpr std::array takings{Meaning{"refund", SpendKind::Refund}, Meaning{"sale", SpendKind::Sale},
+                             Meaning{"sold", SpendKind::Sale}, Meaning{"deposit", SpendKind::Deposit}};
 
 template <size_t N>
 SpendKind kindOf(const std::array<Meaning, N> &table, const QString &text)
@@ -73,10 +77,12 @@ Jotted spendOf(const Jotting &jotting, Flow flow, const Taken<Money> &taken, con
     QString aside;
     if (taken.value.currency() != bench) {
         spend.inBenchCurrency = came;
-        aside = came ? QStringLiteral(" = ") + came->display() : QStringLiteral(" · add \"= AMOUNT\" to say what it came to in ") + bench.code();
+        aside = came ? QStringLiteral(" = ") + came->display()
+                     : QStringLiteral(" · add \"= AMOUNT\" to say what it came to in ") + bench.code();
     }
     const QString sentence =
-        QStringLiteral("%1 %2: %3").arg(flow == Flow::Out ? QStringLiteral("Paid") : QStringLiteral("Got"), taken.value.display(), shown(spend.text));
+        QStringLiteral("%1 %2: %3")
+            .arg(flow == Flow::Out ? QStringLiteral("Paid") : QStringLiteral("Got"), taken.value.display(), shown(spend.text));
     const QString kind = kindText(spend.kind);
     return {QStringLiteral("spend"),
             QStringLiteral("spend, ") + toWord(flow),

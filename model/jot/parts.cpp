@@ -46,19 +46,20 @@ bool hasDigit(const QString &text)
     return std::any_of(text.begin(), text.end(), [](QChar c) { return c.isDigit(); });
 }
 
-/// The need that a part line means: the one at its place, else the one named best. A need of fewer words is meant where only figures were
-/// added ("belt", then "belt 78x4x0.6"), not where another noun was ("fuse", then "fuse holder").
+/// The need that a part line means: the one at its place, else the one named best. A need of fewer words is meant where only
+/// figures were added ("belt", then "belt 78x4x0.6"), not where another noun was ("fuse", then "fuse holder").
 Named<Need> meant(const QList<Need> &needs, const PartLine &part, NeedState state)
 {
     const auto fits = [&](const Need &need) { return need.state == state; };
     if (!part.position.isEmpty())
         if (const Need *there = newest(needs, [&](const Need &need) {
-                return need.state == state && (nameKey(need.position) == nameKey(part.position) || nameKey(need.text) == nameKey(part.position));
+                return need.state == state &&
+                       (nameKey(need.position) == nameKey(part.position) || nameKey(need.text) == nameKey(part.position));
             }))
             return {there, Likeness::Same, 0};
-    Named<Need> named = bestNamed(needs, part.text, &Need::text, [&](const Need &need) {
-        return fits(need) && (part.position.isEmpty() || need.position.isEmpty());
-    }, Likeness::Holds);
+    Named<Need> named = bestNamed(
+        needs, part.text, &Need::text,
+        [&](const Need &need) { return fits(need) && (part.position.isEmpty() || need.position.isEmpty()); }, Likeness::Holds);
     if (named && named.how == Likeness::Holds) {
         const QStringList known = wordsOf(named.record->text);
         for (const QString &word : wordsOf(part.text))
@@ -99,7 +100,8 @@ Jotted addNeed(const Jotting &jotting, const PartLine &part, NeedState state)
     need.quantity = part.quantity.value_or(1);
     need.state = state;
     need.stateSince = need.at;
-    if (const Symptom *open = newest(jotting.file.all<Symptom>(), [](const Symptom &each) { return each.state == SymptomState::Open; }))
+    if (const Symptom *open =
+            newest(jotting.file.all<Symptom>(), [](const Symptom &each) { return each.state == SymptomState::Open; }))
         need.symptom = open->id;
     Jotted jotted = wordsFor(need, jotting, {});
     jotted.change.add(need);

@@ -38,7 +38,8 @@ QString inQuotes(const QString &text)
 
 QString startingBig(const QString &text)
 {
-    if (text.size() < 2 || !text.at(0).isLower() || !(text.at(1).isLower() || text.at(1).isSpace() || text.at(1) == QLatin1Char('-')))
+    if (text.size() < 2 || !text.at(0).isLower() ||
+        !(text.at(1).isLower() || text.at(1).isSpace() || text.at(1) == QLatin1Char('-')))
         return text;
     return text.at(0).toUpper() + text.mid(1);
 }
@@ -77,9 +78,9 @@ QStringList pieces(const QString &text)
 
 std::optional<Taken<int>> takeMinutes(const QString &text)
 {
-    static const QRegularExpression form(
-        QStringLiteral("^(.*?\\S)[\\s,]+(?:(\\d{1,3}(?:[.,]\\d{1,2})?)\\s?(?:h|hr|hrs|hour|hours)(?:\\s?(\\d{1,2})\\s?(?:m|min|mins|minutes)?)?"
-                       "|(\\d{1,4})\\s?(?:m|min|mins|minute|minutes))$"));
+    static const QRegularExpression form(QStringLiteral(
+        "^(.*?\\S)[\\s,]+(?:(\\d{1,3}(?:[.,]\\d{1,2})?)\\s?(?:h|hr|hrs|hour|hours)(?:\\s?(\\d{1,2})\\s?(?:m|min|mins|minutes)?)?"
+        "|(\\d{1,4})\\s?(?:m|min|mins|minute|minutes))$"));
     // The time stands in the last few characters; a long line is not searched from its beginning for it.
     const qsizetype from = std::max<qsizetype>(0, text.size() - 60);
     const auto match = form.match(text.mid(from));
@@ -186,7 +187,9 @@ std::optional<QDate> dateOf(const QString &text, QDate today)
 
 QString dateText(QDate date, QDate today)
 {
-    QString text = QStringLiteral("%1 %2").arg(date.day()).arg(startingBig(QString::fromLatin1(monthNames[static_cast<size_t>(date.month() - 1)]).left(3)));
+    QString text = QStringLiteral("%1 %2")
+                       .arg(date.day())
+                       .arg(startingBig(QString::fromLatin1(monthNames[static_cast<size_t>(date.month() - 1)]).left(3)));
     if (date.year() != today.year())
         text += QStringLiteral(" %1").arg(date.year());
     return text;

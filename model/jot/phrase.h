@@ -37,8 +37,8 @@ struct Taken {
 /// "20 min", "1 h 20 min".
 [[nodiscard]] QString minutesText(int minutes);
 
-/// A calendar day as written: "28 Nov", "28th November 2026", "Nov 28", "2026-11-28", "28.11.", "28.11.2026", "today", "tomorrow",
-/// "Friday". Without a year it is the next such day from `today`, today included. Nothing where it is no day.
+/// A calendar day as written: "28 Nov", "28th November 2026", "Nov 28", "2026-11-28", "28.11.", "28.11.2026", "today",
+/// "tomorrow", "Friday". Without a year it is the next such day from `today`, today included. Nothing where it is no day.
 [[nodiscard]] std::optional<QDate> dateOf(const QString &text, QDate today);
 /// "28 Nov", with the year where it is not the present one.
 [[nodiscard]] QString dateText(QDate date, QDate today);

@@ -11,7 +11,8 @@ bool isSign(QChar c)
     return c.category() == QChar::Symbol_Currency;
 }
 
-/// A currency by itself: a sign, or a code in capitals. In small letters only codes that are no other word ("all" is a currency too).
+/// A currency by itself: a sign, or a code in capitals. In small letters only codes that are no other word ("all" is a currency
+/// too).
 bool isCurrency(const QString &piece, const Currency &bench)
 {
     if (piece.isEmpty() || piece.size() > 3)
@@ -52,7 +53,8 @@ bool isMarkedNumber(const QString &piece)
 
 bool isTimes(const QString &piece)
 {
-    return piece == QLatin1String("x") || piece == QLatin1String("X") || piece == QStringLiteral("×") || piece == QLatin1String("*");
+    return piece == QLatin1String("x") || piece == QLatin1String("X") || piece == QStringLiteral("×") ||
+           piece == QLatin1String("*");
 }
 
 bool isAt(const QString &piece)

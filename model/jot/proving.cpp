@@ -8,10 +8,11 @@ namespace {
 
 ProofKind kindOf(const QString &text)
 {
-    static const QStringList safety{QStringLiteral("earth"), QStringLiteral("insulation"), QStringLiteral("leakage"), QStringLiteral("touch"),
-                                    QStringLiteral("bonding")};
-    static const QStringList looks{QStringLiteral("mark"),    QStringLiteral("scratch"), QStringLiteral("finish"), QStringLiteral("case"),
-                                   QStringLiteral("cosmetic"), QStringLiteral("dent"),   QStringLiteral("scuff")};
+    static const QStringList safety{QStringLiteral("earth"), QStringLiteral("insulation"), QStringLiteral("leakage"),
+                                    QStringLiteral("touch"), QStringLiteral("bonding")};
+    static const QStringList looks{QStringLiteral("mark"), QStringLiteral("scratch"),  QStringLiteral("finish"),
+                                   QStringLiteral("case"), QStringLiteral("cosmetic"), QStringLiteral("dent"),
+                                   QStringLiteral("scuff")};
     const QStringList words = wordsOf(text);
     for (qsizetype i = 0; i < words.size(); ++i) {
         if (words.at(i) == QLatin1String("touch") && (i + 1 == words.size() || words.at(i + 1) != QLatin1String("current")))
@@ -36,7 +37,8 @@ QString words(ProofOutcome outcome)
 Jotted prove(const Jotting &jotting, ProofOutcome outcome)
 {
     // "failed to start", "proved to be the belt": plain sentences, not checks before handover.
-    if ((outcome == ProofOutcome::Failed || outcome == ProofOutcome::Passed) && jotting.text.startsWith(QLatin1String("to "), Qt::CaseInsensitive))
+    if ((outcome == ProofOutcome::Failed || outcome == ProofOutcome::Passed) &&
+        jotting.text.startsWith(QLatin1String("to "), Qt::CaseInsensitive))
         return asNote(jotting);
     QString text = jotting.text;
     QString result;
@@ -45,7 +47,8 @@ Jotted prove(const Jotting &jotting, ProofOutcome outcome)
         text = text.left(at).trimmed();
     }
     const auto waiting = bestNamed(
-        jotting.file.all<Proof>(), text, &Proof::text, [](const Proof &proof) { return proof.cameOut == ProofOutcome::NotTested; }, Likeness::Same);
+        jotting.file.all<Proof>(), text, &Proof::text,
+        [](const Proof &proof) { return proof.cameOut == ProofOutcome::NotTested; }, Likeness::Same);
     Proof proof = waiting ? *waiting.record : jotting.fresh<Proof>();
     if (!waiting) {
         proof.text = text;
@@ -61,8 +64,11 @@ Jotted prove(const Jotting &jotting, ProofOutcome outcome)
     QString sentence = QStringLiteral("Proof %1: %2").arg(words(outcome), shown(proof.text));
     if (!result.isEmpty())
         sentence += QStringLiteral(", ") + shown(result);
-    Jotted jotted{QStringLiteral("proof"), QStringLiteral("proof, ") + words(outcome),
-                  sentence + QStringLiteral(" · ") + toWord(proof.kind).replace(QLatin1Char('_'), QLatin1Char(' ')), {}, Change(sentence)};
+    Jotted jotted{QStringLiteral("proof"),
+                  QStringLiteral("proof, ") + words(outcome),
+                  sentence + QStringLiteral(" · ") + toWord(proof.kind).replace(QLatin1Char('_'), QLatin1Char(' ')),
+                  {},
+                  Change(sentence)};
     if (!waiting) {
         jotted.change.add(proof);
         return jotted;

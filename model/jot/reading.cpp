@@ -57,7 +57,8 @@ Expected<double> spreadOf(const QString &text, const Quantity &value)
         return std::abs(value.value()) * spread->value() / 100;
     const auto same = spread->in(value.measure());
     if (!same)
-        return Trouble{QStringLiteral("%1 is no uncertainty of a value in %2").arg(inQuotes(text), value.measure().text()), {}, {}};
+        return Trouble{
+            QStringLiteral("%1 is no uncertainty of a value in %2").arg(inQuotes(text), value.measure().text()), {}, {}};
     return same->value();
 }
 
@@ -145,7 +146,8 @@ std::optional<Jotted> jotReading(const Jotting &jotting)
     const auto understood = understand(*line, usual, pointWants);
     if (!understood) {
         const bool meant = line->wants || place.point || last;
-        return asNote(jotting, meant ? (line->value.isEmpty() ? QStringLiteral("no value follows the equals sign") : understood.trouble().did)
+        return asNote(jotting, meant ? (line->value.isEmpty() ? QStringLiteral("no value follows the equals sign")
+                                                              : understood.trouble().did)
                                      : QString());
     }
 

@@ -39,17 +39,18 @@ bool isSpread(const QString &piece, qsizetype at, qsizetype *length)
 
 bool beginsClause(const QString &word)
 {
-    return word == QLatin1String("want") || word == QLatin1String("wanted") || word == QLatin1String("with") || word == QLatin1String("at") ||
-           word.startsWith(QLatin1Char('@'));
+    return word == QLatin1String("want") || word == QLatin1String("wanted") || word == QLatin1String("with") ||
+           word == QLatin1String("at") || word.startsWith(QLatin1Char('@'));
 }
 
 /// Words that say how a value was taken or how it behaved; they stand behind its unit and are kept as conditions.
 bool saysHow(const QString &word)
 {
-    static const QStringList words{QStringLiteral("dc"),      QStringLiteral("ac"),       QStringLiteral("rms"),      QStringLiteral("pp"),
-                                   QStringLiteral("p-p"),     QStringLiteral("pk-pk"),    QStringLiteral("peak"),     QStringLiteral("pk"),
-                                   QStringLiteral("steady"),  QStringLiteral("unsteady"), QStringLiteral("unstable"), QStringLiteral("stable"),
-                                   QStringLiteral("drifting"), QStringLiteral("noisy"),   QStringLiteral("rising"),   QStringLiteral("falling")};
+    static const QStringList words{
+        QStringLiteral("dc"),       QStringLiteral("ac"),       QStringLiteral("rms"),      QStringLiteral("pp"),
+        QStringLiteral("p-p"),      QStringLiteral("pk-pk"),    QStringLiteral("peak"),     QStringLiteral("pk"),
+        QStringLiteral("steady"),   QStringLiteral("unsteady"), QStringLiteral("unstable"), QStringLiteral("stable"),
+        QStringLiteral("drifting"), QStringLiteral("noisy"),    QStringLiteral("rising"),   QStringLiteral("falling")};
     return words.contains(word);
 }
 
@@ -102,7 +103,8 @@ private:
             m_conditions << first;
     }
 
-    /// "found", "during", "after", also "as found" and "as it leaves", at the end or before another clause. With more words behind it
+    /// "found", "during", "after", also "as found" and "as it leaves", at the end or before another clause. With more words
+    /// behind it
     /// ("after ten minutes") it is a condition.
     bool takePhase(const QStringList &all, qsizetype &i)
     {

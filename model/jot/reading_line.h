@@ -9,9 +9,9 @@ namespace ts {
 /// A line of a reading, taken apart but not yet understood: NAME [@ CONDITIONS] = VALUE [± U95] and then in any order
 /// want LIMIT, found / during / after, with METER, at CONDITIONS.
 struct ReadingLine {
-    QString name;       ///< all before the equals sign
+    QString name; ///< all before the equals sign
     QString value;
-    QString spread;     ///< what follows ± behind the value
+    QString spread; ///< what follows ± behind the value
     QString want;
     bool wants = false; ///< the word "want" stands there
     QString meter;

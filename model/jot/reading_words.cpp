@@ -50,7 +50,8 @@ QString howFarOff(const Reading &reading, const Judgement &judged)
     const QString side = low ? QStringLiteral(" low") : QStringLiteral(" high");
     const auto middle = nominalIn(reading.wanted, judged.measure);
     const QString form = reading.wanted.text().toLower();
-    if (middle && form.endsWith(QLatin1String("db")) && judged.measure.symbol() != QLatin1String("dB") && judged.value / *middle > 0)
+    if (middle && form.endsWith(QLatin1String("db")) && judged.measure.symbol() != QLatin1String("dB") &&
+        judged.value / *middle > 0)
         return QString::number(std::abs(20 * std::log10(judged.value / *middle)), 'f', 1) + QStringLiteral(" dB") + side;
     if (middle && *middle != 0 && form.endsWith(QLatin1Char('%')) && judged.measure.symbol() != QLatin1String("%"))
         return QString::number(std::abs((judged.value - *middle) / *middle) * 100, 'f', 1) + QStringLiteral(" %") + side;
@@ -65,7 +66,8 @@ QString readingSentence(const Reading &reading)
     text += QStringLiteral(": ") + (reading.value ? reading.value->text() : QString());
     if (reading.uncertainty && reading.value)
         // Two figures of an uncertainty that was worked out are enough (JCGM 100:2008, 7.2.6).
-        text += QStringLiteral(" ± ") + withUnit(rounded(*reading.uncertainty, reading.meter.isNull() ? 3 : 2), reading.value->measure());
+        text += QStringLiteral(" ± ") +
+                withUnit(rounded(*reading.uncertainty, reading.meter.isNull() ? 3 : 2), reading.value->measure());
     if (reading.wanted.isNone())
         return text;
     text += QStringLiteral(", wanted ") + reading.wanted.display();
@@ -123,7 +125,8 @@ QString doubtAbout(const Reading &reading)
     if (!over && !under)
         return {};
     const double ratio = over ? value / most : least / value;
-    const QString times = ratio < 9.5 || ratio >= 10.5 ? rounded(ratio >= 100 ? std::round(ratio) : std::round(ratio * 10) / 10) : QStringLiteral("10");
+    const QString times = ratio < 9.5 || ratio >= 10.5 ? rounded(ratio >= 100 ? std::round(ratio) : std::round(ratio * 10) / 10)
+                                                       : QStringLiteral("10");
     return QStringLiteral("%1 is %2 times %3 what is wanted (%4). Record it all the same?")
         .arg(reading.value->text(), times, over ? QStringLiteral("above") : QStringLiteral("below"), reading.wanted.display());
 }

@@ -51,7 +51,8 @@ Jotted jotSafeToPower(const Jotting &jotting)
     if (!more.isEmpty() && more != QLatin1String("now") && more != QLatin1String("again") && more != QLatin1String("."))
         return asNote(jotting, QStringLiteral("more follows; type just \"safe to power\" to take the flag away"));
     const QList<LeftOff> &all = jotting.file.all<LeftOff>();
-    Jotted jotted{QStringLiteral("left off"), QStringLiteral("left off, safe to power"), {}, {}, Change(QStringLiteral("Safe to power"))};
+    Jotted jotted{
+        QStringLiteral("left off"), QStringLiteral("left off, safe to power"), {}, {}, Change(QStringLiteral("Safe to power"))};
     if (all.isEmpty() || all.last().doNotPower.isEmpty()) {
         jotted.preview = QStringLiteral("Nothing to record: no flag says that it must not be powered");
         return jotted;

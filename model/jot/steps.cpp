@@ -15,22 +15,27 @@ struct Verb {
 };
 
 /// The first of a step's words that begins with one of these says what kind of work it was.
-constexpr std::array verbs{
-    Verb{"clean", StepKind::Clean},       Verb{"wash", StepKind::Clean},        Verb{"wipe", StepKind::Clean},
-    Verb{"degreas", StepKind::Clean},     Verb{"dust", StepKind::Clean},        Verb{"polish", StepKind::Clean},
-    Verb{"lubricat", StepKind::Lubricate}, Verb{"oil", StepKind::Lubricate},    Verb{"greas", StepKind::Lubricate},
-    Verb{"regreas", StepKind::Lubricate}, Verb{"relubricat", StepKind::Lubricate},
-    Verb{"adjust", StepKind::Adjust},     Verb{"set", StepKind::Adjust},        Verb{"trim", StepKind::Adjust},
-    Verb{"readjust", StepKind::Adjust},   Verb{"tension", StepKind::Adjust},
-    Verb{"solder", StepKind::Solder},     Verb{"resolder", StepKind::Solder},   Verb{"desolder", StepKind::Solder},
-    Verb{"reflow", StepKind::Solder},     Verb{"unsolder", StepKind::Solder},
-    Verb{"renew", StepKind::Renew},       Verb{"replac", StepKind::Renew},      Verb{"fit", StepKind::Renew},
-    Verb{"swap", StepKind::Renew},        Verb{"rebuil", StepKind::Renew},      Verb{"chang", StepKind::Renew},
-    Verb{"align", StepKind::Align},       Verb{"realign", StepKind::Align},     Verb{"azimuth", StepKind::Align},
-    Verb{"calibrat", StepKind::Align},    Verb{"investigat", StepKind::Investigate}, Verb{"measur", StepKind::Investigate},
-    Verb{"trac", StepKind::Investigate},  Verb{"check", StepKind::Investigate}, Verb{"inspect", StepKind::Investigate},
-    Verb{"test", StepKind::Investigate},  Verb{"look", StepKind::Investigate},  Verb{"search", StepKind::Investigate},
-    Verb{"examin", StepKind::Investigate}, Verb{"read", StepKind::Investigate}};
+constexpr std::array verbs{Verb{"clean", StepKind::Clean},          Verb{"wash", StepKind::Clean},
+                           Verb{"wipe", StepKind::Clean},           Verb{"degreas", StepKind::Clean},
+                           Verb{"dust", StepKind::Clean},           Verb{"polish", StepKind::Clean},
+                           Verb{"lubricat", StepKind::Lubricate},   Verb{"oil", StepKind::Lubricate},
+                           Verb{"greas", StepKind::Lubricate},      Verb{"regreas", StepKind::Lubricate},
+                           Verb{"relubricat", StepKind::Lubricate}, Verb{"adjust", StepKind::Adjust},
+                           Verb{"set", StepKind::Adjust},           Verb{"trim", StepKind::Adjust},
+                           Verb{"readjust", StepKind::Adjust},      Verb{"tension", StepKind::Adjust},
+                           Verb{"solder", StepKind::Solder},        Verb{"resolder", StepKind::Solder},
+                           Verb{"desolder", StepKind::Solder},      Verb{"reflow", StepKind::Solder},
+                           Verb{"unsolder", StepKind::Solder},      Verb{"renew", StepKind::Renew},
+                           Verb{"replac", StepKind::Renew},         Verb{"fit", StepKind::Renew},
+                           Verb{"swap", StepKind::Renew},           Verb{"rebuil", StepKind::Renew},
+                           Verb{"chang", StepKind::Renew},          Verb{"align", StepKind::Align},
+                           Verb{"realign", StepKind::Align},        Verb{"azimuth", StepKind::Align},
+                           Verb{"calibrat", StepKind::Align},       Verb{"investigat", StepKind::Investigate},
+                           Verb{"measur", StepKind::Investigate},   Verb{"trac", StepKind::Investigate},
+                           Verb{"check", StepKind::Investigate},    Verb{"inspect", StepKind::Investigate},
+                           Verb{"test", StepKind::Investigate},     Verb{"look", StepKind::Investigate},
+                           Verb{"search", StepKind::Investigate},   Verb{"examin", StepKind::Investigate},
+                           Verb{"read", StepKind::Investigate}};
 
 StepKind kindOf(const QString &text)
 {
@@ -62,7 +67,10 @@ Jotted jotDid(const Jotting &jotting)
     QString sentence = startingBig(shown(text));
     if (step.minutes)
         sentence += QStringLiteral(", ") + minutesText(*step.minutes);
-    return {QStringLiteral("step"), QStringLiteral("step, ") + toWord(step.kind), QStringLiteral("Step: ") + sentence + to.words(), {},
+    return {QStringLiteral("step"),
+            QStringLiteral("step, ") + toWord(step.kind),
+            QStringLiteral("Step: ") + sentence + to.words(),
+            {},
             Change(sentence).add(step)};
 }
 

@@ -19,7 +19,8 @@ Jotted clear(const Jotting &jotting, const Symptom &symptom, const QString &asid
     cleared.state = SymptomState::Cleared;
     cleared.clearedAt = jotting.maker.now();
     const QString sentence = QStringLiteral("Symptom cleared: ") + shown(symptom.text);
-    return {QStringLiteral("symptom"), QStringLiteral("symptom, cleared"), sentence + aside, question, Change(sentence).edit(symptom, cleared)};
+    return {QStringLiteral("symptom"), QStringLiteral("symptom, cleared"), sentence + aside, question,
+            Change(sentence).edit(symptom, cleared)};
 }
 
 } // namespace

@@ -25,7 +25,10 @@ Jotted jotOff(const Jotting &jotting)
             sentence += QStringLiteral(", ") + shown(more);
     if (!item.keptIn.isEmpty())
         sentence += QStringLiteral(", in ") + shown(item.keptIn);
-    return {QStringLiteral("teardown"), QStringLiteral("teardown, off"), sentence + QStringLiteral(" · number %1").arg(item.position), {},
+    return {QStringLiteral("teardown"),
+            QStringLiteral("teardown, off"),
+            sentence + QStringLiteral(" · number %1").arg(item.position),
+            {},
             Change(sentence).add(item)};
 }
 
@@ -46,7 +49,8 @@ Jotted jotBack(const Jotting &jotting)
         for (auto it = items.crbegin(); it != items.crend(); ++it)
             if (off(*it))
                 jotted.change.edit(*it, putBack(*it));
-        jotted.preview = offNow == 1 ? QStringLiteral("Back: the one item that was off") : QStringLiteral("Back: all %1 items that were off").arg(offNow);
+        jotted.preview = offNow == 1 ? QStringLiteral("Back: the one item that was off")
+                                     : QStringLiteral("Back: all %1 items that were off").arg(offNow);
         jotted.change.setSentence(jotted.preview);
         return jotted;
     }

@@ -14,15 +14,18 @@ enum class Sort { None, Fastener, Spring, Connector, Keeper };
 
 Sort sortOf(QString word)
 {
-    static const QSet<QString> fasteners{QStringLiteral("screw"), QStringLiteral("bolt"), QStringLiteral("nut"),  QStringLiteral("rivet"),
-                                         QStringLiteral("stud"),  QStringLiteral("pin"),  QStringLiteral("standoff"), QStringLiteral("peg")};
+    static const QSet<QString> fasteners{QStringLiteral("screw"),    QStringLiteral("bolt"), QStringLiteral("nut"),
+                                         QStringLiteral("rivet"),    QStringLiteral("stud"), QStringLiteral("pin"),
+                                         QStringLiteral("standoff"), QStringLiteral("peg")};
     static const QSet<QString> springs{QStringLiteral("spring"),  QStringLiteral("washer"), QStringLiteral("clip"),
-                                       QStringLiteral("circlip"), QStringLiteral("e-clip"), QStringLiteral("spacer"), QStringLiteral("shim")};
-    static const QSet<QString> connectors{QStringLiteral("plug"), QStringLiteral("ribbon"), QStringLiteral("connector"), QStringLiteral("socket"),
-                                          QStringLiteral("lead"), QStringLiteral("wire")};
-    static const QSet<QString> keepers{QStringLiteral("tray"), QStringLiteral("cup"), QStringLiteral("bag"),    QStringLiteral("box"),
-                                       QStringLiteral("tin"),  QStringLiteral("jar"), QStringLiteral("drawer"), QStringLiteral("tub"),
-                                       QStringLiteral("dish"), QStringLiteral("pot"), QStringLiteral("envelope")};
+                                       QStringLiteral("circlip"), QStringLiteral("e-clip"), QStringLiteral("spacer"),
+                                       QStringLiteral("shim")};
+    static const QSet<QString> connectors{QStringLiteral("plug"),   QStringLiteral("ribbon"), QStringLiteral("connector"),
+                                          QStringLiteral("socket"), QStringLiteral("lead"),   QStringLiteral("wire")};
+    static const QSet<QString> keepers{QStringLiteral("tray"),   QStringLiteral("cup"),     QStringLiteral("bag"),
+                                       QStringLiteral("box"),    QStringLiteral("tin"),     QStringLiteral("jar"),
+                                       QStringLiteral("drawer"), QStringLiteral("tub"),     QStringLiteral("dish"),
+                                       QStringLiteral("pot"),    QStringLiteral("envelope")};
     word = word.toLower();
     while (!word.isEmpty() && !word.back().isLetter())
         word.chop(1);
@@ -39,9 +42,10 @@ Sort sortOf(QString word)
 /// 5 for "5", "5x" and "five"; 0 where the piece is no count.
 int countOf(const QString &piece)
 {
-    static const QStringList words{QStringLiteral("one"),   QStringLiteral("two"),  QStringLiteral("three"), QStringLiteral("four"),
-                                   QStringLiteral("five"),  QStringLiteral("six"),  QStringLiteral("seven"), QStringLiteral("eight"),
-                                   QStringLiteral("nine"),  QStringLiteral("ten"),  QStringLiteral("eleven"), QStringLiteral("twelve")};
+    static const QStringList words{QStringLiteral("one"),   QStringLiteral("two"),    QStringLiteral("three"),
+                                   QStringLiteral("four"),  QStringLiteral("five"),   QStringLiteral("six"),
+                                   QStringLiteral("seven"), QStringLiteral("eight"),  QStringLiteral("nine"),
+                                   QStringLiteral("ten"),   QStringLiteral("eleven"), QStringLiteral("twelve")};
     QString number = piece.toLower();
     if (number.endsWith(QLatin1Char('x')) || number.endsWith(QChar(u'×')))
         number.chop(1);
@@ -79,7 +83,8 @@ Sort counted(const QStringList &all, qsizetype at)
     return Sort::None;
 }
 
-/// "tray A1", "cup 3": takes the last such pair out of the pieces. A tray that is itself what came off has no such name behind it.
+/// "tray A1", "cup 3": takes the last such pair out of the pieces. A tray that is itself what came off has no such name behind
+/// it.
 QString takeKeeper(QStringList &all)
 {
     for (qsizetype i = all.size() - 2; i >= 1; --i) {
@@ -92,7 +97,8 @@ QString takeKeeper(QStringList &all)
         if (!label || (countOf(name) > 0 && counted(all, i + 1) != Sort::None))
             continue;
         const QString kept = all.at(i) + QLatin1Char(' ') + name;
-        const bool in = i >= 2 && (all.at(i - 1).toLower() == QLatin1String("in") || all.at(i - 1).toLower() == QLatin1String("into"));
+        const bool in =
+            i >= 2 && (all.at(i - 1).toLower() == QLatin1String("in") || all.at(i - 1).toLower() == QLatin1String("into"));
         all.remove(in ? i - 1 : i, in ? 3 : 2);
         return kept;
     }
@@ -140,13 +146,15 @@ TeardownLine splitTeardown(const QString &text)
     for (qsizetype i = 0; i < all.size(); ++i) {
         // What came off is named first, so the first piece begins nothing else.
         Sort next = Sort::None;
-        const bool afterComma = i > 0 && (all.at(i - 1).endsWith(QLatin1Char(',')) || all.at(i - 1) == QLatin1String("and") || all.at(i - 1) == QLatin1String("+"));
+        const bool afterComma = i > 0 && (all.at(i - 1).endsWith(QLatin1Char(',')) || all.at(i - 1) == QLatin1String("and") ||
+                                          all.at(i - 1) == QLatin1String("+"));
         const int count = i > 0 ? countOf(all.at(i)) : 0;
         if (count > 0)
             next = counted(all, i);
         else if (i > 0 && (afterComma || (i + 1 < all.size() && hasDigit(all.at(i + 1)))))
             next = sortOf(all.at(i));
-        if (next == Sort::Keeper || (next == Sort::Fastener && count == 0 && !afterComma) || (next == Sort::Spring && count == 0 && !afterComma))
+        if (next == Sort::Keeper || (next == Sort::Fastener && count == 0 && !afterComma) ||
+            (next == Sort::Spring && count == 0 && !afterComma))
             next = Sort::None;
         const bool wholeCount = count == 0 && next != Sort::None && current == next && !afterComma; // "2 plugs CN2": the same run
         if (next != Sort::None && !wholeCount) {
