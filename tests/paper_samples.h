@@ -29,7 +29,13 @@ public:
         list << record;
         return list.last();
     }
-    void setting(const QString &name, const QString &value) { add(Setting{.name = name, .value = value}); }
+    void setting(const QString &name, const QString &value)
+    {
+        Setting setting;
+        setting.name = name;
+        setting.value = value;
+        add(setting);
+    }
 
     Id<TestPoint> point(const QString &name, const QString &wanted, const QString &conditions, const QString &source, int position)
     {

@@ -1,5 +1,7 @@
 #include "model/paper/draw_pdf.h"
 
+#include "model/paper/pdf_date.h"
+
 #include <QBuffer>
 #include <QGuiApplication>
 #include <QPageSize>
@@ -20,20 +22,6 @@ public:
     ~SteadyHashes() { QHashSeed::resetRandomGlobalSeed(); }
     Q_DISABLE_COPY_MOVE(SteadyHashes)
 };
-
-/// The writer puts the time of the computer into the file; the sheet's own time goes in its place, letter for letter.
-void setCreationDate(QByteArray &pdf, const QDateTime &at)
-{
-    const QByteArray key("/CreationDate (D:");
-    const qsizetype from = pdf.indexOf(key);
-    const qsizetype to = from < 0 ? -1 : pdf.indexOf(')', from);
-    if (to < 0)
-        return;
-    const qsizetype start = from + key.size();
-    QByteArray date = at.toUTC().toString(QStringLiteral("yyyyMMddhhmmss")).toLatin1() + "+00'00'";
-    date = date.leftJustified(to - start, '\'', true);
-    pdf.replace(start, to - start, date);
-}
 
 } // namespace
 

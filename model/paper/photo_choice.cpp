@@ -17,6 +17,8 @@ constexpr qsizetype mostPictures = 8;
 
 QSize jpegSize(const QByteArray &bytes)
 {
+    if (!bytes.startsWith("\xff\xd8"))
+        return {};
     QBuffer buffer;
     buffer.setData(bytes);
     return QImageReader(&buffer, "jpeg").size();

@@ -3,6 +3,8 @@
 #include <QRegularExpression>
 #include <QStringList>
 
+#include <algorithm>
+
 namespace ts {
 
 namespace {
@@ -29,17 +31,19 @@ const QStringList fillers{
     QStringLiteral("amplifier"), QStringLiteral("receiver"), QStringLiteral("turntable"), QStringLiteral("radio"), QStringLiteral("tuner"),     QStringLiteral("recorder"),
     QStringLiteral("fine"),    QStringLiteral("100"),      QStringLiteral("everything"), QStringLiteral("properly"), QStringLiteral("carefully"), QStringLiteral("with"), QStringLiteral("care")};
 
-bool isBareClaim(const QString &clause)
+enum class Says { Something, Claim, Filler };
+
+Says whatSays(const QString &clause)
 {
     static const QRegularExpression notWord(QStringLiteral("[^\\p{L}\\p{N}]+"));
-    bool claims = false;
+    Says says = Says::Filler;
     for (const QString &word : clause.toLower().split(notWord, Qt::SkipEmptyParts)) {
         if (bareWords.contains(word))
-            claims = true;
+            says = Says::Claim;
         else if (!fillers.contains(word))
-            return false;
+            return Says::Something;
     }
-    return claims;
+    return says;
 }
 
 struct Clause {
@@ -90,12 +94,13 @@ QString plainText(const QString &text)
 QString withoutBareClaims(const QString &text)
 {
     const QString plain = plainText(text);
-    QString out;
-    bool dropped = false;
     const auto clauses = clausesOf(plain);
+    if (std::none_of(clauses.cbegin(), clauses.cend(), [](const Clause &clause) { return whatSays(clause.text) == Says::Claim; }))
+        return plain;
+    QString out;
     for (const Clause &clause : clauses) {
-        if (isBareClaim(clause.text)) {
-            dropped = true;
+        // "tested, working": what only dresses the claim goes with it.
+        if (whatSays(clause.text) != Says::Something) {
             // "new belt, fully serviced." keeps the full stop of what went.
             if (!out.isEmpty() && clause.parting.contains(QLatin1Char('.'))) {
                 while (out.endsWith(QLatin1Char(' ')) || out.endsWith(QLatin1Char(',')))
@@ -109,8 +114,6 @@ QString withoutBareClaims(const QString &text)
         }
         out += clause.text + clause.parting;
     }
-    if (!dropped)
-        return plain;
     out = out.trimmed();
     while (out.endsWith(QLatin1Char(',')) || out.endsWith(QLatin1Char(';')) || out.endsWith(QLatin1Char(':')))
         out.chop(1);
