@@ -63,10 +63,10 @@ Category BulkWords::category()
 
 QString BulkWords::maker()
 {
-    static const QStringList first = split("Pell|Ard|Bren|Tarr|Quen|Wex|Sol|Mar|Dun|Cad|Ilver|Oster|Hal|Thorn|Lang|Cor");
-    static const QStringList last = split("worth|moor|low|ick|by|mere|vane|fold|gate|wick|ton|ley|combe|ridge");
-    const QString maker = one(first) + one(last);
-    return maker;
+    static const QStringList first = split("Pell|Ard|Bren|Tarr|Quen|Wex|Sol|Dun|Cad|Ilver|Hesper|Hal|Fenn|Umber|Yar|Vesk");
+    static const QStringList last = split("worth|moor|low|ick|by|mere|vane|fold|gate|wick|combe|ridge");
+    const QString beginning = one(first); // one after the other: the order of two operands is not fixed
+    return beginning + one(last);
 }
 
 QString BulkWords::makerModel(Category category)
@@ -92,13 +92,15 @@ QString BulkWords::symptom(Category category)
 QString BulkWords::cause(Category category)
 {
     static const QStringList faults = split("worn|dirty|dry|hard|open|broken under its sleeve|out of set|cracked|leaking|loose|shorted");
-    return piece(category) + QLatin1Char(' ') + one(faults);
+    const QString what = piece(category);
+    return what + QLatin1Char(' ') + one(faults);
 }
 
 QString BulkWords::step(Category category)
 {
     static const QStringList verbs = split("cleaned the|renewed the|greased the|soldered the|set the|looked at the|measured the|washed and oiled the");
-    return one(verbs) + QLatin1Char(' ') + piece(category);
+    const QString verb = one(verbs);
+    return verb + QLatin1Char(' ') + piece(category);
 }
 
 QString BulkWords::note()
@@ -112,14 +114,16 @@ QString BulkWords::note()
 
 QString BulkWords::place()
 {
-    return QStringLiteral("shelf %1%2").arg(QChar(u'A' + m_dice.whole(0, 7))).arg(m_dice.whole(1, 9));
+    const QChar row(u'A' + m_dice.whole(0, 7));
+    return QStringLiteral("shelf %1%2").arg(row).arg(m_dice.whole(1, 9));
 }
 
 QString BulkWords::person()
 {
     static const QStringList first = split("Ada|Bram|Celia|Dov|Edith|Fergus|Greta|Hugh|Ines|Jonas|Kitty|Leopold|Mira|Noel|Olive|Piers");
     static const QStringList last = split("Farrow|Wrenn|Haddow|Ravell|Sedge|Marl|Tolland|Quill|Brack|Ember|Lisle|Tarn|Yarrow|Pell");
-    return one(first) + QLatin1Char(' ') + one(last);
+    const QString given = one(first);
+    return given + QLatin1Char(' ') + one(last);
 }
 
 } // namespace ts
