@@ -8,99 +8,153 @@
 #include <QFileInfo>
 #include <QSaveFile>
 
+#include <algorithm>
+
 namespace ts {
 
 namespace {
 
-Expected<RestorationFacts> factsOf(Desk &desk, const Id<Unit> &id, const QDateTime &now)
+struct PaperWish {
+    QString out;
+    QString format; ///< pdf, html
+    std::optional<PageSize> size; ///< else the bench's own
+    std::optional<QString> edition; ///< one that was handed over before
+};
+
+QString dashed(QString words)
 {
-    const auto file = desk.unitFile(id);
-    if (!file)
-        return file.trouble();
-    const auto bench = desk.benchFile();
-    if (!bench)
-        return bench.trouble();
+    return words.replace(QLatin1Char('_'), QLatin1Char('-'));
+}
+
+/// What is asked for; what is refused here is wrong usage.
+Expected<PaperWish> wishOf(const Options &options, const QString &hint)
+{
+    const auto kind = parseWord<PaperKind>(options.at(2), QStringLiteral("kind of paper"));
+    if (!kind) // the command line writes its kinds with dashes
+        return Trouble{kind.trouble().did, {}, dashed(kind.trouble().todo)};
+    if (*kind != PaperKind::Restoration)
+        return Trouble{QStringLiteral("This version does not write the paper \"%1\" yet").arg(options.at(2)), {}, QStringLiteral("it writes restoration")};
+    PaperWish wish;
+    wish.out = options.value(QStringLiteral("o"));
+    wish.format = QFileInfo(wish.out).suffix().toLower();
+    if (wish.format != QLatin1String("pdf") && wish.format != QLatin1String("html"))
+        return Trouble{QStringLiteral("Say where it goes, as FILE.pdf or FILE.html"), {}, hint};
+    if (options.has(QStringLiteral("size"))) {
+        const QString size = options.value(QStringLiteral("size"));
+        if (size.compare(QLatin1String("A4"), Qt::CaseInsensitive) != 0 && size.compare(QLatin1String("Letter"), Qt::CaseInsensitive) != 0)
+            return Trouble{QStringLiteral("\"%1\" is no paper size").arg(size), {}, QStringLiteral("choose A4 or Letter")};
+        wish.size = size.at(0).toUpper() == QLatin1Char('A') ? PageSize::A4 : PageSize::Letter;
+    }
+    if (options.has(QStringLiteral("edition")))
+        wish.edition = options.value(QStringLiteral("edition"));
+    if (wish.edition && wish.size)
+        return Trouble{QStringLiteral("A sheet that was handed over has its size already"), {}, QStringLiteral("leave --size out")};
+    return wish;
+}
+
+Trouble cannotWrite(const QString &out, const QString &why, const QString &todo = QStringLiteral("choose another place"))
+{
+    return Trouble{QStringLiteral("Cannot write %1").arg(out), why, todo};
+}
+
+/// A sheet as it was handed over: the bytes that the workbook kept then.
+Exit writeAgain(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWish &wish)
+{
+    const QString tag = tagText(unit.unit.tag);
+    const QList<Paper> &papers = unit.all<Paper>();
+    const auto paper = std::find_if(papers.begin(), papers.end(), [&](const Paper &each) {
+        return each.kind == PaperKind::Restoration && QString::number(each.edition) == *wish.edition;
+    });
+    if (paper == papers.end())
+        return run.refuse(Trouble{QStringLiteral("Unit %1 has no restoration sheet of edition %2").arg(tag, *wish.edition), {}, QStringLiteral("turnscrew show lists them")});
+    if (paper->format != wish.format)
+        return run.refuse(Trouble{QStringLiteral("Edition %1 was written as %2").arg(*wish.edition, paper->format), {}, QStringLiteral("name the file .") + paper->format});
+    const auto bytes = desk.kept(paper->sha256);
+    if (!bytes)
+        return run.refuse(bytes.trouble());
+    QSaveFile file(wish.out);
+    if (!file.open(QIODevice::WriteOnly) || file.write(*bytes) != bytes->size() || !file.commit())
+        return run.refuse(cannotWrite(wish.out, file.errorString()));
+    run.out() << QStringLiteral("Wrote %1 (restoration sheet %2, edition %3 of unit %4, as it was handed over)\n").arg(wish.out).arg(paper->number).arg(paper->edition).arg(tag);
+    return Exit::Done;
+}
+
+Expected<RestorationFacts> factsOf(Desk &desk, const UnitFile &unit, const BenchFile &bench, const QDateTime &now)
+{
     QList<PaperPhoto> photos;
-    for (const Photo &photo : file->all<Photo>()) {
+    for (const Photo &photo : unit.all<Photo>()) {
         const auto bytes = desk.kept(photo.sha256);
         if (!bytes)
             return bytes.trouble();
         photos << PaperPhoto{photo, *bytes};
     }
-    return gatherRestoration(*file, *bench, photos, now);
+    return gatherRestoration(unit, bench, photos, now);
 }
 
-Expected<QByteArray> drawn(const RestorationFacts &facts, const QString &format, PageSize size)
+Exit writeNew(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWish &wish)
 {
-    if (format == QLatin1String("html"))
-        return restorationHtml(facts);
-    return restorationPdf(facts, size);
+    const auto bench = desk.benchFile();
+    if (!bench)
+        return run.refuse(bench.trouble());
+    Maker maker = desk.maker();
+    Paper paper = maker.fresh<Paper>();
+    const auto facts = factsOf(desk, unit, *bench, paper.at.toLocalTime());
+    if (!facts)
+        return run.refuse(facts.trouble());
+    const PageSize size = wish.size.value_or(bench->setting(settings::paperSize) == QLatin1String("Letter") ? PageSize::Letter : PageSize::A4);
+    const Expected<QByteArray> bytes = wish.format == QLatin1String("html") ? Expected<QByteArray>(restorationHtml(*facts)) : restorationPdf(*facts, size);
+    if (!bytes)
+        return run.refuse(bytes.trouble());
+
+    // The file appears only when the workbook has kept its copy, and the copy is kept only when the file can be written.
+    QSaveFile file(wish.out);
+    if (!file.open(QIODevice::WriteOnly) || file.write(*bytes) != bytes->size())
+        return run.refuse(cannotWrite(wish.out, file.errorString()));
+    const auto sha256 = desk.keep(*bytes);
+    if (!sha256)
+        return run.refuse(sha256.trouble());
+    paper.unit = unit.unit.id;
+    paper.kind = PaperKind::Restoration;
+    paper.madeAt = paper.at;
+    paper.sha256 = *sha256;
+    paper.format = wish.format;
+    paper.title = facts->name;
+    if (auto applied = desk.apply(Change(QStringLiteral("Restoration sheet of %1 written").arg(facts->tag)).add(paper)); !applied)
+        return run.refuse(applied.trouble());
+    const auto kept = desk.get(paper.id);
+    if (!kept)
+        return run.refuse(kept.trouble());
+    if (!file.commit())
+        return run.refuse(cannotWrite(wish.out, file.errorString(), QStringLiteral("the workbook kept its copy, and --edition %1 writes it").arg(kept->edition)));
+    run.out() << QStringLiteral("Wrote %1 (restoration sheet %2, edition %3 of unit %4, SHA-256 %5)\n")
+                     .arg(wish.out).arg(kept->number).arg(kept->edition).arg(facts->tag, kept->sha256.left(16));
+    return Exit::Done;
 }
 
 } // namespace
 
 Exit runPaper(Invocation &run)
 {
-    Options options(QStringLiteral("paper"), QStringLiteral("BOOK TAG KIND -o FILE.pdf|FILE.html [--size A4|Letter]"));
-    options.add(QStringLiteral("o"), QStringLiteral("FILE"));
-    options.add(QStringLiteral("size"), QStringLiteral("size"));
+    Options options(run);
+    for (const auto *name : {"o", "size", "edition"})
+        options.add(QString::fromLatin1(name), QStringLiteral("value"));
     if (auto read = options.read(run.arguments(), 3, 3); !read)
         return run.misuse(read.trouble().sentence());
-    const auto kind = parseWord<PaperKind>(options.at(2), QStringLiteral("kind of paper"));
-    if (!kind)
-        return run.misuse(kind.trouble().sentence());
-    if (*kind != PaperKind::Restoration)
-        return run.misuse(QStringLiteral("This version does not write the paper \"%1\" yet; it writes restoration.").arg(options.at(2)));
-    const QString out = options.value(QStringLiteral("o"));
-    const QString format = QFileInfo(out).suffix().toLower();
-    if (format != QLatin1String("pdf") && format != QLatin1String("html"))
-        return run.misuse(QStringLiteral("Say where it goes, as FILE.pdf or FILE.html: turnscrew paper BOOK TAG KIND -o FILE.pdf."));
-
+    const auto wish = wishOf(options, run.usageHint());
+    if (!wish)
+        return run.misuse(wish.trouble().sentence());
     const auto desk = run.open(options.at(0));
     if (!desk)
         return run.refuse(desk.trouble());
+    if (auto other = notTheBook(wish->out, options.at(0)); !other)
+        return run.refuse(other.trouble());
     const auto id = unitOf(**desk, options.at(1));
     if (!id)
         return run.refuse(id.trouble());
-    const auto bench = (*desk)->benchFile();
-    if (!bench)
-        return run.refuse(bench.trouble());
-    const QString size = options.has(QStringLiteral("size")) ? options.value(QStringLiteral("size")) : bench->setting(settings::paperSize, QStringLiteral("A4"));
-    if (size.compare(QLatin1String("A4"), Qt::CaseInsensitive) != 0 && size.compare(QLatin1String("Letter"), Qt::CaseInsensitive) != 0)
-        return run.misuse(QStringLiteral("\"%1\" is no paper size; choose A4 or Letter.").arg(size));
-
-    Maker maker = (*desk)->maker();
-    Paper paper = maker.fresh<Paper>();
-    const auto facts = factsOf(**desk, *id, paper.at.toLocalTime());
-    if (!facts)
-        return run.refuse(facts.trouble());
-    const auto bytes = drawn(*facts, format, size.compare(QLatin1String("A4"), Qt::CaseInsensitive) == 0 ? PageSize::A4 : PageSize::Letter);
-    if (!bytes)
-        return run.refuse(bytes.trouble());
-
-    // The file appears only when the workbook has kept its copy, and the copy is kept only when the file can be written.
-    QSaveFile file(out);
-    if (!file.open(QIODevice::WriteOnly) || file.write(*bytes) != bytes->size())
-        return run.refuse(Trouble{QStringLiteral("Cannot write %1").arg(out), file.errorString(), {}});
-    const auto sha256 = (*desk)->keep(*bytes);
-    if (!sha256)
-        return run.refuse(sha256.trouble());
-    paper.unit = *id;
-    paper.kind = *kind;
-    paper.madeAt = paper.at;
-    paper.sha256 = *sha256;
-    paper.format = format;
-    paper.title = facts->name;
-    if (auto applied = (*desk)->apply(Change(QStringLiteral("Restoration sheet of %1 written").arg(facts->tag)).add(paper)); !applied)
-        return run.refuse(applied.trouble());
-    if (!file.commit())
-        return run.refuse(Trouble{QStringLiteral("Cannot write %1").arg(out), file.errorString(), QStringLiteral("the workbook kept its copy")});
-    const auto kept = (*desk)->get(paper.id);
-    run.out() << "Wrote " << out;
-    if (kept)
-        run.out() << QStringLiteral(" (restoration sheet %1, edition %2 of unit %3, SHA-256 %4)").arg(kept->number).arg(kept->edition).arg(facts->tag, kept->sha256.left(16));
-    run.out() << '\n';
-    return Exit::Done;
+    const auto unit = (*desk)->unitFile(*id);
+    if (!unit)
+        return run.refuse(unit.trouble());
+    return wish->edition ? writeAgain(run, **desk, *unit, *wish) : writeNew(run, **desk, *unit, *wish);
 }
 
 } // namespace ts

@@ -4,6 +4,10 @@
 #include "model/records/settings.h"
 #include "model/values/money.h"
 
+#include <QRegularExpression>
+
+#include <algorithm>
+
 namespace ts {
 
 namespace {
@@ -11,6 +15,7 @@ namespace {
 struct Known {
     QString name;
     QString says;
+    QString unset = {}; ///< what holds where it is not set
 };
 
 const QList<Known> &knownSettings()
@@ -20,44 +25,105 @@ const QList<Known> &knownSettings()
         {settings::benchAddress, QStringLiteral("its address, as printed on papers")},
         {settings::worker, QStringLiteral("who does the work, as printed on papers")},
         {settings::terms, QStringLiteral("terms, printed on the restoration sheet")},
-        {settings::currency, QStringLiteral("three letters, such as GBP; before the first money is recorded")},
+        {settings::country, QStringLiteral("three letters, such as GBR; for open-repair-data")},
+        {settings::currency, QStringLiteral("three letters, such as GBP; before the first money is recorded"), QStringLiteral("GBP")},
         {settings::hourlyRate, QStringLiteral("what an hour of yours is worth")},
         {settings::overheadRate, QStringLiteral("what the bench costs an hour")},
         {settings::mains, QStringLiteral("the bench's own mains, such as 230 V 50 Hz")},
         {settings::channel, QStringLiteral("name of the channel that break-even is worked out for")},
-        {settings::paperSize, QStringLiteral("A4 or Letter")},
+        {settings::paperSize, QStringLiteral("A4 or Letter"), QStringLiteral("A4")},
     };
     return all;
 }
 
-Expected<void> checkSetting(Desk &desk, const QString &name, const QString &value, const Currency &currency)
+Expected<void> checkMoney(const QString &value, const Currency &currency)
 {
-    if (value.isEmpty())
+    const auto money = Money::parse(value, currency);
+    if (!money)
+        return money.trouble();
+    if (money->minor() < 0)
+        return Trouble{QStringLiteral("\"%1\" is below zero").arg(value), {}, {}};
+    if (!(money->currency() == currency))
+        return Trouble{QStringLiteral("\"%1\" is not in %2").arg(value, currency.code()), QStringLiteral("that is the currency of this workbook"), {}};
+    return {};
+}
+
+// Money keeps the currency it was recorded in, so another bench currency would leave it out of every total.
+Expected<void> checkCurrency(Desk &desk, const QString &value, const Currency &currency)
+{
+    const auto wanted = Currency::parse(value);
+    if (!wanted)
+        return wanted.trouble();
+    if (*wanted == currency)
         return {};
-    const auto passOn = [](const auto &parsed) { return parsed ? Expected<void>() : Expected<void>(parsed.trouble()); };
-    if (name == settings::hourlyRate || name == settings::overheadRate)
-        return passOn(Money::parse(value, currency));
-    if (name == settings::paperSize && value != QLatin1String("A4") && value != QLatin1String("Letter"))
-        return Trouble{QStringLiteral("\"%1\" is no paper size").arg(value), {}, QStringLiteral("choose A4 or Letter")};
-    if (name == settings::currency) {
-        const auto wanted = Currency::parse(value);
-        if (!wanted)
-            return wanted.trouble();
-        const auto spends = desk.count(description<Spend>());
-        if (!spends)
-            return spends.trouble();
-        if (*spends > 0 && !(*wanted == currency))
+    for (const Kind *kind : {static_cast<const Kind *>(&description<Spend>()), static_cast<const Kind *>(&description<Need>()),
+                             static_cast<const Kind *>(&description<Batch>()), static_cast<const Kind *>(&description<Plan>())}) {
+        const auto count = desk.count(*kind);
+        if (!count)
+            return count.trouble();
+        if (*count > 0)
             return Trouble{QStringLiteral("The currency stays %1").arg(currency.code()), QStringLiteral("money is recorded in this workbook already"),
                            QStringLiteral("choose it before the first unit is taken in")};
     }
     return {};
 }
 
+Expected<void> checkChannel(const BenchFile &bench, const QString &value)
+{
+    QStringList names;
+    for (const Channel &channel : bench.all<Channel>())
+        names << channel.name;
+    if (names.contains(value))
+        return {};
+    return Trouble{QStringLiteral("There is no channel \"%1\"").arg(value), names.isEmpty() ? QStringLiteral("this workbook has none yet") : QString(),
+                   names.isEmpty() ? QString() : QStringLiteral("choose one of ") + names.join(QStringLiteral(", "))};
+}
+
+Expected<void> checkSetting(Desk &desk, const BenchFile &bench, const QString &name, const QString &value)
+{
+    if (value.isEmpty())
+        return {};
+    if (name == settings::hourlyRate || name == settings::overheadRate)
+        return checkMoney(value, bench.currency());
+    if (name == settings::currency)
+        return checkCurrency(desk, value, bench.currency());
+    if (name == settings::channel)
+        return checkChannel(bench, value);
+    if (name == settings::paperSize && value != QLatin1String("A4") && value != QLatin1String("Letter"))
+        return Trouble{QStringLiteral("\"%1\" is no paper size").arg(value), {}, QStringLiteral("choose A4 or Letter")};
+    static const QRegularExpression country(QStringLiteral("^[A-Z]{3}$"));
+    if (name == settings::country && !country.match(value).hasMatch())
+        return Trouble{QStringLiteral("\"%1\" is no country").arg(value), {}, QStringLiteral("write its three letters of ISO 3166-1, such as GBR")};
+    return {};
+}
+
+/// The value as it is kept: line breaks stay, since an address and terms have lines.
+Expected<QString> valueOf(const QString &given)
+{
+    QStringList lines;
+    for (const QString &line : given.trimmed().split(QLatin1Char('\n'))) {
+        const auto text = plainText(line, QStringLiteral("The value"));
+        if (!text)
+            return text.trouble();
+        lines << *text;
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+void list(QTextStream &out, const BenchFile &bench)
+{
+    for (const Known &known : knownSettings()) {
+        const QString value = bench.setting(known.name);
+        out << known.name << " = " << (!value.isEmpty() ? value : known.unset.isEmpty() ? QStringLiteral("(not set)") : QStringLiteral("(not set: %1)").arg(known.unset))
+            << "\n    " << known.says << '\n';
+    }
+}
+
 } // namespace
 
 Exit runSet(Invocation &run)
 {
-    Options options(QStringLiteral("set"), QStringLiteral("BOOK [NAME VALUE]"));
+    Options options(run);
     if (auto read = options.read(run.arguments(), 1, 3); !read)
         return run.misuse(read.trouble().sentence());
     const auto desk = run.open(options.at(0));
@@ -68,8 +134,7 @@ Exit runSet(Invocation &run)
         return run.refuse(bench.trouble());
     const QString name = options.at(1);
     if (name.isEmpty()) {
-        for (const Known &known : knownSettings())
-            run.out() << known.name << " = " << bench->setting(known.name, QStringLiteral("(not set)")) << "\n    " << known.says << '\n';
+        list(run.out(), *bench);
         return Exit::Done;
     }
     const auto isKnown = [&](const Known &known) { return known.name == name; };
@@ -79,27 +144,29 @@ Exit runSet(Invocation &run)
         run.out() << bench->setting(name) << '\n';
         return Exit::Done;
     }
-    const QString value = options.at(2).trimmed();
-    if (auto sound = checkSetting(**desk, name, value, bench->currency()); !sound)
+    const auto value = valueOf(options.at(2));
+    if (!value)
+        return run.refuse(value.trouble());
+    if (auto sound = checkSetting(**desk, *bench, name, *value); !sound)
         return run.refuse(sound.trouble());
-    Change change(QStringLiteral("Setting %1: %2").arg(name, value));
+    Change change(QStringLiteral("Setting %1: %2").arg(name, *value));
     Setting after = (*desk)->maker().fresh<Setting>();
     after.name = name;
-    after.value = value;
+    after.value = *value;
     bool found = false;
     for (const Setting &before : bench->all<Setting>()) {
         if (before.name != name)
             continue;
         found = true;
         after = before;
-        after.value = value;
+        after.value = *value;
         change.edit(before, after);
     }
     if (!found)
         change.add(after);
     if (auto applied = (*desk)->apply(change); !applied)
         return run.refuse(applied.trouble());
-    run.out() << name << " = " << value << '\n';
+    run.out() << name << " = " << *value << '\n';
     return Exit::Done;
 }
 

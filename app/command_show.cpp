@@ -20,14 +20,14 @@ void printRack(QTextStream &out, const QList<RackRow> &rack)
             stage = row.stage;
             out << (row.stage == Stage::Bench ? QStringLiteral("On the bench") : stageText(row.stage)) << '\n';
         }
-        out << "  " << tagText(row.tag) << "  " << row.name.left(44).leftJustified(44) << "  " << row.spent.display().rightJustified(10) << "  "
+        out << "  " << tagText(row.tag) << "  " << row.name.simplified().left(44).leftJustified(44) << "  " << row.spent.display().rightJustified(10) << "  "
             << durationText(static_cast<int>(row.minutes)).rightJustified(9);
         if (row.doNotPower)
             out << "  do not power";
         else if (row.stage == Stage::Held)
-            out << "  " << row.heldBecause.left(40);
+            out << "  " << row.heldBecause.simplified().left(40);
         else if (!row.symptom.isEmpty())
-            out << "  " << row.symptom.left(40);
+            out << "  " << row.symptom.simplified().left(40);
         out << '\n';
     }
     out << (rack.size() == 1 ? QStringLiteral("1 unit") : QStringLiteral("%1 units").arg(rack.size())) << '\n';
@@ -74,10 +74,23 @@ void printLog(QTextStream &out, const QList<Event> &events)
     }
 }
 
+/// "Closed: sold", "Held, waiting for belt until 2026-11-28".
+QString stageLine(const Unit &unit)
+{
+    QString line = stageText(unit.stage);
+    if (unit.outcome)
+        line += QStringLiteral(": ") + toWord(*unit.outcome).replace(QLatin1Char('_'), QLatin1Char(' '));
+    if (!unit.heldBecause.isEmpty())
+        line += QStringLiteral(", waiting for ") + unit.heldBecause;
+    if (unit.heldUntil.isValid())
+        line += QStringLiteral(" until ") + unit.heldUntil.toString(Qt::ISODate);
+    return line;
+}
+
 void printUnit(QTextStream &out, const UnitFile &file, const BenchFile &bench, const QDateTime &now)
 {
     const Unit &unit = file.unit;
-    out << tagText(unit.tag) << "  " << unit.name << "  (" << stageText(unit.stage) << ")\n";
+    out << tagText(unit.tag) << "  " << unit.name << "  (" << stageLine(unit) << ")\n";
     QStringList identity;
     if (!unit.serial.isEmpty())
         identity << QStringLiteral("serial ") + unit.serial;
@@ -111,7 +124,7 @@ void printUnit(QTextStream &out, const UnitFile &file, const BenchFile &bench, c
 
 Exit runShow(Invocation &run)
 {
-    Options options(QStringLiteral("show"), QStringLiteral("BOOK [TAG] [--json]"));
+    Options options(run);
     options.add(QStringLiteral("json"));
     if (auto read = options.read(run.arguments(), 1, 2); !read)
         return run.misuse(read.trouble().sentence());

@@ -3,9 +3,26 @@
 
 #include "model/records/tag_text.h"
 
+#include <array>
+
 namespace ts {
 
 namespace {
+
+// Options that are texts of the unit.
+struct TextOption {
+    const char *name;
+    QString Unit::*member;
+    qsizetype most;
+};
+
+constexpr std::array textOptions{
+    TextOption{"name", &Unit::name, shortText}, TextOption{"maker", &Unit::maker, shortText}, TextOption{"model", &Unit::makerModel, shortText},
+    TextOption{"serial", &Unit::serial, shortText}, TextOption{"mains", &Unit::mains, shortText}, TextOption{"place", &Unit::place, shortText},
+    TextOption{"claim", &Unit::claim, longText}, TextOption{"accessories", &Unit::accessories, longText}, TextOption{"looks", &Unit::looks, longText},
+    TextOption{"function", &Unit::function, longText}, TextOption{"earlier-work", &Unit::earlierWork, longText}};
+
+constexpr std::array otherOptions{"category", "year", "class", "owner", "kind", "stage", "paid", "carriage"};
 
 struct Wanted {
     Unit unit;
@@ -38,19 +55,20 @@ Expected<Wanted> wanted(const Options &options, const Currency &currency, Maker 
     Wanted wanted;
     Unit &unit = wanted.unit;
     unit = maker.fresh<Unit>();
-    unit.name = options.value(QStringLiteral("name")).trimmed();
-    unit.maker = options.value(QStringLiteral("maker")).trimmed();
-    unit.makerModel = options.value(QStringLiteral("model")).trimmed();
-    unit.serial = options.value(QStringLiteral("serial")).trimmed();
-    unit.mains = options.value(QStringLiteral("mains")).trimmed();
-    unit.claim = options.value(QStringLiteral("claim")).trimmed();
-    unit.place = options.value(QStringLiteral("place")).trimmed();
-    unit.accessories = options.value(QStringLiteral("accessories")).trimmed();
-    unit.looks = options.value(QStringLiteral("looks")).trimmed();
-    unit.function = options.value(QStringLiteral("function")).trimmed();
-    unit.earlierWork = options.value(QStringLiteral("earlier-work")).trimmed();
     unit.stageSince = unit.at;
-    wanted.owner = options.value(QStringLiteral("owner")).trimmed();
+    for (const TextOption &option : textOptions) {
+        const QString name = QString::fromLatin1(option.name);
+        const auto text = plainText(options.value(name), QStringLiteral("--") + name, option.most);
+        if (!text)
+            return text.trouble();
+        unit.*option.member = *text;
+    }
+    if (unit.name.isEmpty())
+        return Trouble{QStringLiteral("--name is empty"), {}, QStringLiteral("call the unit what it is: maker, model, what kind of thing")};
+    const auto owner = plainText(options.value(QStringLiteral("owner")), QStringLiteral("--owner"), shortText);
+    if (!owner)
+        return owner.trouble();
+    wanted.owner = *owner;
 
     const auto category = parseWord<Category>(options.value(QStringLiteral("category")), QStringLiteral("category"));
     const auto kind = optionWord(options, QStringLiteral("kind"), wanted.owner.isEmpty() ? UnitKind::ToSell : UnitKind::Owners);
@@ -101,14 +119,26 @@ Spend spendOn(const Unit &unit, SpendKind kind, const QString &text, const Money
     return spend;
 }
 
-Change takingIn(Wanted &wanted, Maker &maker)
+/// The contact of that name; a second one of the same name would part what belongs to one person.
+std::optional<Contact> contactNamed(const BenchFile &bench, const QString &name)
+{
+    for (const Contact &contact : bench.all<Contact>())
+        if (contact.name.simplified().compare(name, Qt::CaseInsensitive) == 0)
+            return contact;
+    return std::nullopt;
+}
+
+Change takingIn(Wanted &wanted, const BenchFile &bench, Maker &maker)
 {
     Change change(QStringLiteral("Took in ") + wanted.unit.name);
     if (!wanted.owner.isEmpty()) {
-        Contact owner = maker.fresh<Contact>();
-        owner.name = wanted.owner;
+        const auto known = contactNamed(bench, wanted.owner);
+        Contact owner = known ? *known : maker.fresh<Contact>();
         wanted.unit.owner = owner.id;
-        change.add(owner);
+        if (!known) {
+            owner.name = wanted.owner;
+            change.add(owner);
+        }
     }
     change.add(wanted.unit);
     if (wanted.paid)
@@ -122,14 +152,15 @@ Change takingIn(Wanted &wanted, Maker &maker)
 
 Exit runTakeIn(Invocation &run)
 {
-    Options options(QStringLiteral("take-in"), QStringLiteral("BOOK --name N --category C [--paid 30.00] [--carriage 8.40] [--claim T] [--serial S] …"));
-    for (const auto *name : {"name", "category", "maker", "model", "serial", "year", "mains", "class", "claim", "place", "accessories", "looks", "function",
-                             "earlier-work", "owner", "kind", "stage", "paid", "carriage"})
+    Options options(run);
+    for (const TextOption &option : textOptions)
+        options.add(QString::fromLatin1(option.name), QStringLiteral("text"));
+    for (const auto *name : otherOptions)
         options.add(QString::fromLatin1(name), QStringLiteral("value"));
     if (auto read = options.read(run.arguments(), 1, 1); !read)
         return run.misuse(read.trouble().sentence());
     for (const auto *name : {"name", "category"})
-        if (options.value(QString::fromLatin1(name)).trimmed().isEmpty())
+        if (!options.has(QString::fromLatin1(name)))
             return run.misuse(QStringLiteral("A unit needs a --%1; turnscrew take-in --help shows the rest.").arg(QLatin1String(name)));
     const auto desk = run.open(options.at(0));
     if (!desk)
@@ -141,7 +172,7 @@ Exit runTakeIn(Invocation &run)
     auto asked = wanted(options, bench->currency(), maker);
     if (!asked)
         return run.refuse(asked.trouble());
-    if (auto applied = (*desk)->apply(takingIn(*asked, maker)); !applied)
+    if (auto applied = (*desk)->apply(takingIn(*asked, *bench, maker)); !applied)
         return run.refuse(applied.trouble());
     const auto taken = (*desk)->get(asked->unit.id);
     if (!taken)

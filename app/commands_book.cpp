@@ -11,7 +11,7 @@ namespace ts {
 
 Exit runNew(Invocation &run)
 {
-    Options options(QStringLiteral("new"), QStringLiteral("BOOK"));
+    Options options(run);
     if (auto read = options.read(run.arguments(), 1, 1); !read)
         return run.misuse(read.trouble().sentence());
     const auto desk = run.create(options.at(0));
@@ -23,7 +23,7 @@ Exit runNew(Invocation &run)
 
 Exit runDemo(Invocation &run)
 {
-    Options options(QStringLiteral("demo"), QStringLiteral("BOOK [--units N --seed S]"));
+    Options options(run);
     options.add(QStringLiteral("units"), QStringLiteral("N"));
     options.add(QStringLiteral("seed"), QStringLiteral("S"));
     if (auto read = options.read(run.arguments(), 1, 1); !read)
@@ -63,7 +63,7 @@ Exit runDemo(Invocation &run)
 
 Exit runVerify(Invocation &run)
 {
-    Options options(QStringLiteral("verify"), QStringLiteral("BOOK"));
+    Options options(run);
     if (auto read = options.read(run.arguments(), 1, 1); !read)
         return run.misuse(read.trouble().sentence());
     const auto desk = run.open(options.at(0));
@@ -83,7 +83,7 @@ Exit runVerify(Invocation &run)
 
 Exit runBackup(Invocation &run)
 {
-    Options options(QStringLiteral("backup"), QStringLiteral("BOOK -o FILE"));
+    Options options(run);
     options.add(QStringLiteral("o"), QStringLiteral("FILE"));
     if (auto read = options.read(run.arguments(), 1, 1); !read)
         return run.misuse(read.trouble().sentence());
@@ -100,9 +100,9 @@ Exit runBackup(Invocation &run)
 
 namespace {
 
-Exit takeBack(Invocation &run, const QString &command, Expected<QString> (Desk::*step)(), const QString &said)
+Exit takeBack(Invocation &run, Expected<QString> (Desk::*step)(), const QString &said)
 {
-    Options options(command, QStringLiteral("BOOK"));
+    Options options(run);
     if (auto read = options.read(run.arguments(), 1, 1); !read)
         return run.misuse(read.trouble().sentence());
     const auto desk = run.open(options.at(0));
@@ -119,12 +119,12 @@ Exit takeBack(Invocation &run, const QString &command, Expected<QString> (Desk::
 
 Exit runUndo(Invocation &run)
 {
-    return takeBack(run, QStringLiteral("undo"), &Desk::undo, QStringLiteral("Undone: "));
+    return takeBack(run, &Desk::undo, QStringLiteral("Undone: "));
 }
 
 Exit runRedo(Invocation &run)
 {
-    return takeBack(run, QStringLiteral("redo"), &Desk::redo, QStringLiteral("Done again: "));
+    return takeBack(run, &Desk::redo, QStringLiteral("Done again: "));
 }
 
 } // namespace ts

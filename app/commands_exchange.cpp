@@ -5,18 +5,18 @@
 #include "model/exchange/export_file.h"
 #include "model/exchange/import_file.h"
 
-#include <QFileInfo>
-
 namespace ts {
 
 Exit runImport(Invocation &run)
 {
-    Options options(QStringLiteral("import"), QStringLiteral("BOOK FILE --as KIND [--dry-run] [--map \"Their column=ours\"]"));
+    Options options(run);
     options.add(QStringLiteral("as"), QStringLiteral("kind"));
     options.add(QStringLiteral("dry-run"));
     options.add(QStringLiteral("map"), QStringLiteral("theirs=ours"));
     if (auto read = options.read(run.arguments(), 2, 2); !read)
         return run.misuse(read.trouble().sentence());
+    if (!options.has(QStringLiteral("as")))
+        return run.misuse(QStringLiteral("Say what the file holds: --as units, comparables, open-repair-data or json."));
     const QString kind = options.value(QStringLiteral("as"));
     if (auto can = canImport(kind); !can)
         return run.misuse(can.trouble().sentence());
@@ -49,11 +49,13 @@ Exit runImport(Invocation &run)
 
 Exit runExport(Invocation &run)
 {
-    Options options(QStringLiteral("export"), QStringLiteral("BOOK --as KIND -o FILE"));
+    Options options(run);
     options.add(QStringLiteral("as"), QStringLiteral("kind"));
     options.add(QStringLiteral("o"), QStringLiteral("FILE"));
     if (auto read = options.read(run.arguments(), 1, 1); !read)
         return run.misuse(read.trouble().sentence());
+    if (!options.has(QStringLiteral("as")))
+        return run.misuse(QStringLiteral("Say what is written: --as csv, json or open-repair-data."));
     if (auto can = canExport(options.value(QStringLiteral("as"))); !can)
         return run.misuse(can.trouble().sentence());
     const QString file = options.value(QStringLiteral("o"));
@@ -62,8 +64,8 @@ Exit runExport(Invocation &run)
     const auto desk = run.open(options.at(0));
     if (!desk)
         return run.refuse(desk.trouble());
-    if (QFileInfo(file).canonicalFilePath() == QFileInfo(options.at(0)).canonicalFilePath() && QFileInfo::exists(file))
-        return run.refuse(Trouble{QStringLiteral("An export cannot be written over the workbook itself"), {}, QStringLiteral("choose another file")});
+    if (auto other = notTheBook(file, options.at(0)); !other)
+        return run.refuse(other.trouble());
     const auto report = exportFile(**desk, options.value(QStringLiteral("as")), file);
     if (!report)
         return run.refuse(report.trouble());

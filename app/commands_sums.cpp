@@ -19,7 +19,7 @@ Expected<std::optional<double>> uncertaintyAsked(const Options &options, const Q
     const auto plain = [&](const QString &name) -> Expected<double> {
         const auto given = Quantity::parse(options.value(name), value.measure());
         if (!given)
-            return given.trouble();
+            return Trouble{QLatin1String("--") + name, given.trouble().sentence(), {}};
         if (given->measure().isNone())
             return given->value();
         const auto same = given->in(value.measure());
@@ -49,7 +49,7 @@ Expected<std::optional<double>> uncertaintyAsked(const Options &options, const Q
 
 Exit runJudge(Invocation &run)
 {
-    Options options(QStringLiteral("judge"), QStringLiteral("--want LIMIT [--meter SPEC | --uncertainty U95 | --standard-uncertainty U] [--json] -- VALUE"));
+    Options options(run);
     const QStringList ways{QStringLiteral("meter"), QStringLiteral("uncertainty"), QStringLiteral("standard-uncertainty")};
     options.add(QStringLiteral("want"), QStringLiteral("limit"));
     for (const QString &way : ways)
@@ -139,6 +139,7 @@ Exit runReckon(Invocation &run)
 {
     // Values may begin with a dash, so only --json is looked for.
     QStringList words = run.arguments();
+    words.removeAll(QStringLiteral("--"));
     const bool json = words.removeAll(QStringLiteral("--json")) > 0;
     if (words.isEmpty())
         return listSums(run, json);
@@ -146,7 +147,7 @@ Exit runReckon(Invocation &run)
     for (const QString &word : words.mid(1)) {
         const qsizetype at = word.indexOf(QLatin1Char('='));
         if (at <= 0)
-            return run.misuse(QStringLiteral("\"%1\" is not of the form key=value.").arg(word));
+            return run.misuse(QStringLiteral("\"%1\" is not of the form key=value; %2.").arg(word, run.usageHint()));
         if (input.contains(word.left(at)))
             return run.misuse(QStringLiteral("\"%1\" is given twice.").arg(word.left(at)));
         input.insert(word.left(at), word.mid(at + 1));

@@ -11,9 +11,11 @@ namespace ts {
 Exit runJot(Invocation &run)
 {
     // No option parser here: a line may begin with a dash.
-    const QStringList &given = run.arguments();
+    QStringList given = run.arguments();
+    if (given.value(2) == QLatin1String("--"))
+        given.removeAt(2);
     if (given.size() < 3)
-        return run.misuse(QStringLiteral("Something is missing after turnscrew jot; use: turnscrew jot BOOK TAG LINE."));
+        return run.misuse(QStringLiteral("Something is missing after turnscrew jot; %1.").arg(run.usageHint()));
     const auto desk = run.open(given.at(0));
     if (!desk)
         return run.refuse(desk.trouble());
@@ -30,17 +32,19 @@ Exit runJot(Invocation &run)
     const auto jotted = jot(given.mid(2).join(QLatin1Char(' ')), *file, *bench, maker);
     if (!jotted)
         return run.refuse(jotted.trouble());
-    if (auto applied = (*desk)->apply(jotted->change); !applied)
+    Change change = jotted->change;
+    change.setSentence(tagText(file->unit.tag) + QLatin1Char(' ') + change.sentence()); // undo has no page that says whose it was
+    if (auto applied = (*desk)->apply(change); !applied)
         return run.refuse(applied.trouble());
     run.out() << tagText(file->unit.tag) << ' ' << jotted->badge << ": " << jotted->preview << '\n';
     if (!jotted->question.isEmpty())
-        run.remark(jotted->question + QStringLiteral(" It was recorded; turnscrew undo takes it back."));
+        run.remark(jotted->question + QStringLiteral(" It is recorded; if it should not be, turnscrew undo takes it back."));
     return Exit::Done;
 }
 
 Exit runPhoto(Invocation &run)
 {
-    Options options(QStringLiteral("photo"), QStringLiteral("BOOK TAG FILE… [--phase found|during|leaves] [--caption T]"));
+    Options options(run);
     options.add(QStringLiteral("phase"), QStringLiteral("phase"));
     options.add(QStringLiteral("caption"), QStringLiteral("text"));
     if (auto read = options.read(run.arguments(), 3, -1); !read)
@@ -48,7 +52,10 @@ Exit runPhoto(Invocation &run)
     static const QHash<QString, Phase> phases{{QStringLiteral("found"), Phase::AsFound}, {QStringLiteral("during"), Phase::DuringWork}, {QStringLiteral("leaves"), Phase::AsItLeaves}};
     const QString phase = options.has(QStringLiteral("phase")) ? options.value(QStringLiteral("phase")) : QStringLiteral("during");
     if (!phases.contains(phase))
-        return run.misuse(QStringLiteral("\"%1\" is no phase; choose one of found, during, leaves.").arg(phase));
+        return run.refuse(Trouble{QStringLiteral("\"%1\" is no phase").arg(phase), {}, QStringLiteral("choose one of found, during, leaves")});
+    const auto caption = plainText(options.value(QStringLiteral("caption")), QStringLiteral("The caption"));
+    if (!caption)
+        return run.refuse(caption.trouble());
     const auto desk = run.open(options.at(0));
     if (!desk)
         return run.refuse(desk.trouble());
@@ -56,8 +63,6 @@ Exit runPhoto(Invocation &run)
     if (!unit)
         return run.refuse(unit.trouble());
     const QStringList files = options.places().mid(2);
-    Change change(files.size() == 1 ? QStringLiteral("Photo: ") + (options.has(QStringLiteral("caption")) ? options.value(QStringLiteral("caption")) : files.first().section(QLatin1Char('/'), -1))
-                                    : QStringLiteral("%1 photos").arg(files.size()));
     QList<PreparedPhoto> prepared;
     for (const QString &file : files) { // all are looked at before the first is kept
         auto photo = preparePhoto(file);
@@ -65,6 +70,12 @@ Exit runPhoto(Invocation &run)
             return run.refuse(photo.trouble());
         prepared << *std::move(photo);
     }
+    const auto taken = (*desk)->get(*unit);
+    if (!taken)
+        return run.refuse(taken.trouble());
+    Change change(tagText(taken->tag) + QLatin1Char(' ') + (files.size() > 1     ? QStringLiteral("%1 photos").arg(files.size())
+                                                            : caption->isEmpty() ? QStringLiteral("Photo: ") + prepared.first().originalName
+                                                                                 : QStringLiteral("Photo: ") + *caption));
     Maker maker = (*desk)->maker();
     for (const PreparedPhoto &each : prepared) {
         const auto sha256 = (*desk)->keep(each.bytes, each.thumbnail);
@@ -74,7 +85,7 @@ Exit runPhoto(Invocation &run)
         photo.unit = *unit;
         photo.sha256 = *sha256;
         photo.phase = phases.value(phase);
-        photo.caption = options.value(QStringLiteral("caption"));
+        photo.caption = *caption;
         photo.width = each.width;
         photo.height = each.height;
         photo.takenAt = each.takenAt;
@@ -89,7 +100,7 @@ Exit runPhoto(Invocation &run)
 
 Exit runStage(Invocation &run)
 {
-    Options options(QStringLiteral("stage"), QStringLiteral("BOOK TAG STAGE [--because T] [--until DATE] [--outcome O]"));
+    Options options(run);
     options.add(QStringLiteral("because"), QStringLiteral("text"));
     options.add(QStringLiteral("until"), QStringLiteral("date"));
     options.add(QStringLiteral("outcome"), QStringLiteral("outcome"));
@@ -98,9 +109,12 @@ Exit runStage(Invocation &run)
     StageWish wish;
     const auto stage = parseWord<Stage>(options.at(2), QStringLiteral("stage"));
     if (!stage)
-        return run.misuse(stage.trouble().sentence());
+        return run.refuse(stage.trouble());
     wish.stage = *stage;
-    wish.because = options.value(QStringLiteral("because"));
+    const auto because = plainText(options.value(QStringLiteral("because")), QStringLiteral("The reason"));
+    if (!because)
+        return run.refuse(because.trouble());
+    wish.because = *because;
     if (options.has(QStringLiteral("until"))) {
         wish.until = QDate::fromString(options.value(QStringLiteral("until")), Qt::ISODate);
         if (!wish.until.isValid())
@@ -109,7 +123,7 @@ Exit runStage(Invocation &run)
     if (options.has(QStringLiteral("outcome"))) {
         const auto outcome = parseWord<Outcome>(options.value(QStringLiteral("outcome")), QStringLiteral("outcome"));
         if (!outcome)
-            return run.misuse(outcome.trouble().sentence());
+            return run.refuse(outcome.trouble());
         wish.outcome = *outcome;
     }
     const auto desk = run.open(options.at(0));

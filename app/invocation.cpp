@@ -2,17 +2,55 @@
 
 #include "model/store/store.h"
 
-#include <QIODevice>
+#include <QFile>
 #include <QJsonDocument>
 
+#include <algorithm>
+#include <cerrno>
 #include <cstdio>
+#include <filesystem>
 #include <unistd.h>
 
 namespace ts {
 
-Invocation::Invocation(QStringList arguments)
-    : m_arguments(std::move(arguments)), m_out(stdout, QIODevice::WriteOnly), m_error(stderr, QIODevice::WriteOnly), m_ids(m_clock)
+namespace {
+
+/// Characters that a terminal obeys instead of showing, and those that turn the direction of what stands beside them.
+bool isObeyed(QChar c)
 {
+    return c.category() == QChar::Other_Control || (c >= u'\u202A' && c <= u'\u202E') || (c >= u'\u2066' && c <= u'\u2069');
+}
+
+/// Such characters as the sign for "cannot be shown"; line breaks stay.
+QString shown(QString text)
+{
+    for (QChar &c : text)
+        if (isObeyed(c) && c != u'\n')
+            c = QChar(QChar::ReplacementCharacter);
+    return text;
+}
+
+} // namespace
+
+Invocation::Invocation(QStringList arguments, QString command, QString usage)
+    : m_arguments(std::move(arguments)), m_command(std::move(command)), m_usage(std::move(usage)), m_error(stderr, QIODevice::WriteOnly), m_ids(m_clock)
+{
+}
+
+QString Invocation::usageHint() const
+{
+    constexpr qsizetype oneLine = 140;
+    return m_usage.size() > oneLine ? QStringLiteral("turnscrew %1 --help shows how").arg(m_command) : QStringLiteral("use: turnscrew %1 %2").arg(m_command, m_usage);
+}
+
+Exit Invocation::finish(Exit exit)
+{
+    m_out.flush();
+    const QByteArray bytes = shown(std::exchange(m_answer, {})).toUtf8();
+    const bool written = std::fwrite(bytes.constData(), 1, static_cast<size_t>(bytes.size()), stdout) == static_cast<size_t>(bytes.size());
+    if (std::fflush(stdout) == 0 && written)
+        return exit;
+    return refuse(Trouble{QStringLiteral("The answer could not be written to standard output"), qt_error_string(errno), {}});
 }
 
 QString Invocation::who()
@@ -25,28 +63,31 @@ QString Invocation::who()
 
 Exit Invocation::refuse(const Trouble &trouble)
 {
-    m_out.flush();
-    m_error << trouble.sentence() << Qt::endl;
+    remark(trouble.sentence());
     return Exit::Refused;
 }
 
 Exit Invocation::misuse(const QString &sentence)
 {
-    m_out.flush();
-    m_error << sentence << Qt::endl;
+    remark(sentence);
     return Exit::WrongUsage;
 }
 
 void Invocation::remark(const QString &sentence)
 {
-    m_out.flush();
-    m_error << sentence << Qt::endl;
+    m_error << shown(sentence.simplified()) << Qt::endl;
 }
 
 void Invocation::print(const QJsonObject &document)
 {
-    m_out << QJsonDocument(document).toJson(QJsonDocument::Indented);
-    m_out.flush();
+    QString text;
+    for (const QChar c : QString::fromUtf8(QJsonDocument(document).toJson(QJsonDocument::Indented))) {
+        if (isObeyed(c) && c != u'\n') // it stands inside a string, where JSON has an escape for it
+            text += QStringLiteral("\\u%1").arg(c.unicode(), 4, 16, QLatin1Char('0'));
+        else
+            text += c;
+    }
+    m_out << text;
 }
 
 Progress Invocation::progress(const QString &what)
@@ -83,7 +124,7 @@ Expected<std::unique_ptr<Desk>> Invocation::create(const QString &book)
     return std::make_unique<Desk>(*std::move(store), m_ids);
 }
 
-Options::Options(QString command, QString usage) : m_command(std::move(command)), m_usage(std::move(usage))
+Options::Options(const Invocation &run) : m_command(run.command()), m_hint(run.usageHint())
 {
     m_parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
 }
@@ -95,19 +136,45 @@ void Options::add(const QString &name, const QString &value)
 
 Expected<void> Options::read(const QStringList &arguments, int least, int most)
 {
-    const auto wrong = [this](const QString &why) {
-        return Trouble{why, {}, QStringLiteral("use: turnscrew %1 %2").arg(m_command, m_usage)};
-    };
+    const auto wrong = [this](const QString &why) { return Trouble{why, {}, m_hint}; };
     if (!m_parser.parse(QStringList{m_command} + arguments)) {
-        if (!m_parser.unknownOptionNames().isEmpty())
-            return wrong(QStringLiteral("turnscrew %1 has no option \"%2\"").arg(m_command, m_parser.unknownOptionNames().first()));
-        return wrong(QStringLiteral("An option of turnscrew %1 lacks its value").arg(m_command));
+        if (m_parser.unknownOptionNames().isEmpty())
+            return wrong(QStringLiteral("An option of turnscrew %1 lacks its value, or has one and takes none").arg(m_command));
+        const QString unknown = m_parser.unknownOptionNames().first();
+        if (!unknown.isEmpty() && unknown.at(0).isLetter())
+            return wrong(QStringLiteral("turnscrew %1 has no option \"%2\"").arg(m_command, unknown));
+        return Trouble{QStringLiteral("\"-%1\" was read as an option").arg(unknown), {}, QStringLiteral("put -- before a value that begins with a dash")};
     }
     const auto count = m_parser.positionalArguments().size();
     if (count < least)
         return wrong(QStringLiteral("Something is missing after turnscrew %1").arg(m_command));
     if (most >= 0 && count > most)
         return wrong(QStringLiteral("\"%1\" is one word too many").arg(at(most)));
+    return {};
+}
+
+Expected<QString> plainText(const QString &given, const QString &what, qsizetype most)
+{
+    const QString text = given.simplified();
+    const auto control = std::find_if(text.begin(), text.end(), [](QChar c) { return c.category() == QChar::Other_Control; });
+    if (control != text.end())
+        return Trouble{QStringLiteral("%1 holds a control character (U+%2)").arg(what).arg(control->unicode(), 4, 16, QLatin1Char('0')), {}, QStringLiteral("take it out")};
+    if (text.size() > most)
+        return Trouble{QStringLiteral("%1 has %2 characters").arg(what).arg(text.size()), {}, QStringLiteral("%1 is the most").arg(most)};
+    return text;
+}
+
+Expected<void> notTheBook(const QString &file, const QString &book)
+{
+    const auto address = BookAddress::parse(book);
+    if (!address || address->engine != BookAddress::Engine::Sqlite)
+        return {};
+    const std::filesystem::path target(QFile::encodeName(file).toStdString());
+    for (const auto *end : {"", "-wal", "-shm", "-journal"}) {
+        std::error_code error; // one of the two not being there is no trouble here
+        if (std::filesystem::equivalent(target, QFile::encodeName(address->file + QLatin1String(end)).toStdString(), error))
+            return Trouble{QStringLiteral("Cannot write %1").arg(file), QStringLiteral("it is the workbook itself"), QStringLiteral("choose another file")};
+    }
     return {};
 }
 

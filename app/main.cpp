@@ -5,14 +5,15 @@
 #endif
 
 #include <QGuiApplication>
+#include <QStringDecoder>
 
-#include <cstring>
+#include <functional>
 
 using namespace ts;
 
 namespace {
 
-void printHelp(Invocation &invocation)
+Exit printHelp(Invocation &invocation)
 {
     QTextStream &out = invocation.out();
     out << "turnscrew [BOOK]\n    opens the window\n";
@@ -20,13 +21,19 @@ void printHelp(Invocation &invocation)
         out << "turnscrew " << command.name << ' ' << command.usage << "\n    " << command.says << '\n';
     out << "\nBOOK is a file, or postgresql://… for a shared workbook. Exit status: 0 done, 1 refused, 2 wrong usage.\n"
            "Where work can hurt, local codes and licensed practice come first.\n";
-    out.flush();
+    return Exit::Done;
 }
 
-const Command *commandNamed(const char *name)
+Exit printVersion(Invocation &invocation)
+{
+    invocation.out() << "turnscrew " TURNSCREW_VERSION "\n";
+    return Exit::Done;
+}
+
+const Command *commandNamed(const QString &name)
 {
     for (const Command &command : commands())
-        if (command.name == QLatin1String(name))
+        if (command.name == name)
             return &command;
     return nullptr;
 }
@@ -34,10 +41,32 @@ const Command *commandNamed(const char *name)
 // What goes wrong reaches the person as one sentence (Trouble); the libraries' own remarks would only stand in its way.
 void leaveUnsaid(QtMsgType, const QMessageLogContext &, const QString &) {}
 
-int runCommand(const Command &command, int &argc, char **argv)
+/// What was typed after the program's name. Read before Qt is there: it would take away the arguments that it knows itself, and
+/// turn into question marks what is no text.
+Expected<QStringList> wordsOf(int argc, char **argv)
 {
-    if (qEnvironmentVariableIsEmpty("TURNSCREW_TRACE"))
-        qInstallMessageHandler(leaveUnsaid);
+    QStringList words;
+    for (int i = 1; i < argc; ++i) {
+        QStringDecoder decoder(QStringConverter::Utf8);
+        const QString word = decoder(argv[i]);
+        if (decoder.hasError())
+            return Trouble{QStringLiteral("Argument %1 is no text in UTF-8").arg(i), {}, QStringLiteral("type it again")};
+        words << word;
+    }
+    return words;
+}
+
+/// A run without a command.
+int runPlain(int argc, char **argv, const std::function<Exit(Invocation &)> &say)
+{
+    const QCoreApplication application(argc, argv);
+    Invocation invocation({});
+    const Exit exit = say(invocation);
+    return static_cast<int>(invocation.finish(exit));
+}
+
+int runCommand(const Command &command, const QStringList &arguments, int argc, char **argv)
+{
     std::unique_ptr<QCoreApplication> application;
     if (command.draws) {
         qputenv("QT_QPA_PLATFORM", "offscreen"); // commands draw on paper, never on a screen
@@ -45,13 +74,15 @@ int runCommand(const Command &command, int &argc, char **argv)
     } else {
         application = std::make_unique<QCoreApplication>(argc, argv);
     }
-    const QStringList arguments = QCoreApplication::arguments().mid(2);
-    Invocation invocation(arguments);
-    if (arguments.contains(QLatin1String("--help")) && command.name != QLatin1String("jot")) {
+    Invocation invocation(arguments, command.name, command.usage);
+    // A line to jot may hold any word.
+    const QString help = QStringLiteral("--help");
+    if (command.name == QLatin1String("jot") ? arguments == QStringList{help} : arguments.contains(help)) {
         invocation.out() << "turnscrew " << command.name << ' ' << command.usage << "\n    " << command.says << '\n';
-        return 0;
+        return static_cast<int>(invocation.finish(Exit::Done));
     }
-    return static_cast<int>(command.run(invocation));
+    const Exit exit = command.run(invocation);
+    return static_cast<int>(invocation.finish(exit));
 }
 
 } // namespace
@@ -60,32 +91,28 @@ int main(int argc, char **argv)
 {
     QCoreApplication::setApplicationName(QStringLiteral("turnscrew"));
     QCoreApplication::setApplicationVersion(QStringLiteral(TURNSCREW_VERSION));
-    if (argc > 1) {
-        if (const Command *command = commandNamed(argv[1]))
-            return runCommand(*command, argc, argv);
-        if (std::strcmp(argv[1], "--help") == 0 || std::strcmp(argv[1], "-h") == 0 || std::strcmp(argv[1], "help") == 0) {
-            const QCoreApplication application(argc, argv);
-            Invocation invocation({});
-            printHelp(invocation);
-            return 0;
-        }
-        if (std::strcmp(argv[1], "--version") == 0) {
-            const QCoreApplication application(argc, argv);
-            Invocation invocation({});
-            invocation.out() << "turnscrew " TURNSCREW_VERSION "\n";
-            return 0;
-        }
-        if (argc > 2 || argv[1][0] == '-') {
-            const QCoreApplication application(argc, argv);
-            Invocation invocation({});
-            return static_cast<int>(invocation.misuse(QStringLiteral("turnscrew has no command \"%1\"; turnscrew --help lists them.").arg(QString::fromLocal8Bit(argv[1]))));
-        }
-    }
+    if (qEnvironmentVariableIsEmpty("TURNSCREW_TRACE"))
+        qInstallMessageHandler(leaveUnsaid);
+    const auto words = wordsOf(argc, argv);
+    if (!words)
+        return runPlain(argc, argv, [&](Invocation &run) { return run.refuse(words.trouble()); });
+    const QString first = words->value(0);
+    if (const Command *command = commandNamed(first))
+        return runCommand(*command, words->mid(1), argc, argv);
+    if (first == QLatin1String("--help") || first == QLatin1String("-h") || first == QLatin1String("help"))
+        return runPlain(argc, argv, printHelp);
+    if (first == QLatin1String("--version"))
+        return runPlain(argc, argv, printVersion);
+    if (words->size() > 1 || first.startsWith(QLatin1Char('-')))
+        return runPlain(argc, argv, [&](Invocation &run) {
+            return run.misuse(QStringLiteral("turnscrew has no command \"%1\"; turnscrew --help lists them.").arg(first));
+        });
 #ifdef TURNSCREW_VIEWS
+    qInstallMessageHandler(nullptr); // a window has no other place for what the libraries have to say
     return runWindow(argc, argv);
 #else
-    const QCoreApplication application(argc, argv);
-    Invocation invocation({});
-    return static_cast<int>(invocation.misuse(QStringLiteral("This turnscrew was built without its window; turnscrew --help lists the commands.")));
+    return runPlain(argc, argv, [](Invocation &run) {
+        return run.misuse(QStringLiteral("This turnscrew was built without its window; turnscrew --help lists the commands."));
+    });
 #endif
 }
