@@ -24,9 +24,10 @@ Expected<BookAddress> BookAddress::parse(const QString &book)
     if (!url.isValid())
         return Trouble{did, QStringLiteral("it is not well formed"), QStringLiteral("write postgresql://user@host/database")};
     const QUrlQuery query(url);
-    if (!url.password().isEmpty() || query.hasQueryItem(QStringLiteral("password")))
-        return Trouble{did, QStringLiteral("it carries a password, which others could read"),
-                       QStringLiteral("leave it out and put it in libpq's password file (~/.pgpass) or service file")};
+    const Trouble secret{did, QStringLiteral("it carries a password, which others could read"),
+                         QStringLiteral("leave it out and put it in libpq's password file (~/.pgpass) or service file")};
+    if (!url.password().isEmpty())
+        return secret;
     address.host = url.host();
     address.port = url.port();
     address.user = url.userName(QUrl::FullyDecoded);
@@ -35,10 +36,13 @@ Expected<BookAddress> BookAddress::parse(const QString &book)
     QStringList options;
     const auto items = query.queryItems(QUrl::FullyDecoded);
     for (const auto &[key, value] : items) {
+        if (key.endsWith(QLatin1String("password"), Qt::CaseInsensitive)) // a key's password (sslpassword) too
+            return secret;
+        bool isPort = true;
         if (key == QLatin1String("host"))
             address.host = value;
         else if (key == QLatin1String("port"))
-            address.port = value.toInt();
+            address.port = static_cast<int>(value.toUShort(&isPort));
         else if (key == QLatin1String("user"))
             address.user = value;
         else if (key == QLatin1String("dbname"))
@@ -47,6 +51,8 @@ Expected<BookAddress> BookAddress::parse(const QString &book)
             return Trouble{did, QStringLiteral("\"%1\" has a blank, quote or semicolon in it").arg(key), {}};
         else
             options << key + QLatin1Char('=') + value;
+        if (!isPort || address.port == 0)
+            return Trouble{did, QStringLiteral("\"%1\" is no port").arg(value), {}};
     }
     address.options = options.join(QLatin1Char(';'));
     return address;

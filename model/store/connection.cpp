@@ -3,9 +3,12 @@
 #include "model/store/sql_trouble.h"
 
 #include <QFileInfo>
+#include <QAbstractEventDispatcher>
+#include <QLibrary>
 #include <QSqlDriver>
 #include <QSqlError>
 #include <QSqlRecord>
+#include <QThread>
 #include <QUrl>
 
 #include <atomic>
@@ -15,6 +18,19 @@ namespace ts {
 namespace {
 
 constexpr int busyMilliseconds = 8000;
+
+// libpq prints what a server says unasked ("terminating connection …") on standard error, where only our own sentence belongs.
+// The driver has loaded libpq; its headers are not needed for one function.
+void silence(const QSqlDriver &driver)
+{
+    using Say = void (*)(void *, const char *);
+    using Set = Say (*)(void *, Say, void *);
+    const QVariant handle = driver.handle();
+    const auto set = reinterpret_cast<Set>(QLibrary::resolve(QStringLiteral("pq"), 5, "PQsetNoticeProcessor"));
+    const QByteArrayView type(handle.typeName());
+    if (set && (type == "pg_conn*" || type == "PGconn*"))
+        set(*static_cast<void *const *>(handle.constData()), [](void *, const char *) {}, nullptr);
+}
 
 QString nextName()
 {
@@ -83,8 +99,7 @@ Expected<void> Connection::setUpServer()
     if (!m_database.open())
         return Trouble{QStringLiteral("Cannot reach %1").arg(m_address.display()), plainReason(m_database.lastError()),
                        QStringLiteral("see that the server runs and that you may use it")};
-    if (auto done = plain(QStringLiteral("SET client_min_messages = error")); !done) // notices would go to standard error
-        return done;
+    silence(*m_database.driver());
     return plain(QStringLiteral("SET lock_timeout = %1").arg(busyMilliseconds));
 }
 
@@ -109,8 +124,19 @@ Expected<void> Connection::setUpFile()
     return {};
 }
 
+// The driver sees a server go, even while nothing is asked of it.
+void Connection::noteLoss()
+{
+    if (!isPostgres() || m_database.isOpen())
+        return;
+    m_lost = true;
+    m_database.close(); // nothing may wait on its socket any more
+}
+
 Expected<void> Connection::ready()
 {
+    if (!m_lost)
+        noteLoss();
     if (!m_lost)
         return {};
     if (m_held > 0) // what was begun in the old session cannot go on in a new one
@@ -223,9 +249,10 @@ QString Connection::pick(const char *sqlite, const char *postgres) const
     return QString::fromLatin1(isPostgres() ? postgres : sqlite);
 }
 
-QString Connection::minutesBetween(const QString &from, const QString &to) const
+QString Connection::milliseconds(const QString &instant) const
 {
-    return pick("((julianday(%2) - julianday(%1)) * 1440.0)", "(extract(epoch FROM ((%2)::timestamptz - (%1)::timestamptz)) / 60.0)").arg(from, to);
+    // SQLite counts days from noon of 24 November 4714 BC; 2440587.5 is the beginning of 1970.
+    return pick("CAST(ROUND((julianday(%1) - 2440587.5) * 86400000.0) AS BIGINT)", "CAST(ROUND(extract(epoch FROM (%1)::timestamptz) * 1000) AS BIGINT)").arg(instant);
 }
 
 void Connection::listen(std::function<void()> changed)
@@ -243,6 +270,12 @@ void Connection::subscribe()
                          if (source != QSqlDriver::SelfSource)
                              m_changed();
                      });
+    // The driver closes the socket of a dead session but goes on waiting on it, unless it is told before the next wait.
+    const auto *dispatcher = QThread::currentThread()->eventDispatcher();
+    if (!dispatcher)
+        return;
+    QObject::connect(dispatcher, &QAbstractEventDispatcher::aboutToBlock, m_database.driver(), [this] { noteLoss(); });
+    QObject::connect(dispatcher, &QAbstractEventDispatcher::awake, m_database.driver(), [this] { noteLoss(); });
 }
 
 qint64 Connection::dataVersion()

@@ -45,8 +45,8 @@ public:
 
     /// What one engine says instead of the other. The only place, beside migration files, where the engines differ.
     [[nodiscard]] QString pick(const char *sqlite, const char *postgres) const;
-    /// SQL for the minutes between two stored instants.
-    [[nodiscard]] QString minutesBetween(const QString &from, const QString &to) const;
+    /// SQL for the whole milliseconds of a stored instant, so that spans add up exactly.
+    [[nodiscard]] QString milliseconds(const QString &instant) const;
 
     /// Calls back when another session says that it changed the workbook (PostgreSQL; SQLite is polled by dataVersion).
     void listen(std::function<void()> changed);
@@ -60,6 +60,7 @@ private:
     Expected<void> setUpFile();
     Expected<void> ready(); ///< opens a lost session again
     void subscribe();
+    void noteLoss();
     void drop();
     Expected<QSqlQuery *> prepared(const QString &sql, const QVariantList &values);
     [[nodiscard]] Trouble trouble(const QSqlError &error);

@@ -4,7 +4,8 @@ namespace ts {
 
 namespace {
 
-// %1 narrows the units, %2 the page; %3 is the minutes between two columns of the spans. Only units of the page are summed.
+// %1 narrows the units, %2 the page; %3 and %4 are the milliseconds of a span's end and of where it begins to count. Only units of
+// the page are summed. A sum without currency is one in the bench's.
 const char *const rackQuery = R"(
 WITH page AS (
     SELECT "id", "tag", "name", "category", "kind", "stage", "stage_since", "held_because", "held_until", "outcome", "source_id",
@@ -14,11 +15,12 @@ WITH page AS (
     ORDER BY place_of_stage, "stage_since" DESC, "tag" DESC %2
 ), money AS (
     SELECT "unit" AS of_unit, SUM(CASE WHEN "flow" = 'out' THEN 1 WHEN "kind" = 'refund' THEN -1 ELSE 0 END
-        * CASE WHEN "amount_currency" = ? THEN "amount" WHEN "in_bench_currency_currency" = ? THEN COALESCE("in_bench_currency", 0) ELSE 0 END) AS total
+        * CASE WHEN "amount_currency" IN ('', ?) THEN COALESCE("amount", 0)
+                 WHEN "amount" IS NOT NULL AND "in_bench_currency_currency" IN ('', ?) THEN COALESCE("in_bench_currency", 0) ELSE 0 END) AS total
     FROM "spend" WHERE "removed" = 0 AND "unit" IN (SELECT "id" FROM page) GROUP BY "unit"
 ), parts AS (
     SELECT "unit" AS of_unit, SUM("price" * "quantity") AS total
-    FROM "need" WHERE "removed" = 0 AND "state" <> 'needed' AND "price_currency" = ? AND "unit" IN (SELECT "id" FROM page) GROUP BY "unit"
+    FROM "need" WHERE "removed" = 0 AND "state" <> 'needed' AND "price_currency" IN ('', ?) AND "unit" IN (SELECT "id" FROM page) GROUP BY "unit"
 ), ends AS (
     SELECT "id", "unit", "started_at", "counted_minutes", COALESCE("ended_at", ?) AS ended
     FROM "clock_span" WHERE "removed" = 0 AND "unit" IN (SELECT "id" FROM page)
@@ -28,19 +30,19 @@ WITH page AS (
     FROM ends
 ), clocked AS (
     SELECT "unit" AS of_unit, SUM(COALESCE("counted_minutes", 0)) AS counted,
-        SUM(CASE WHEN "counted_minutes" IS NOT NULL OR ended <= COALESCE(covered, "started_at") OR ended <= "started_at" THEN 0.0
-                 ELSE %3 END) AS measured
+        SUM(CASE WHEN "counted_minutes" IS NOT NULL OR ended <= COALESCE(covered, "started_at") OR ended <= "started_at" THEN 0
+                 ELSE %3 - %4 END) AS measured
     FROM spans GROUP BY "unit"
 ), besides AS (
     SELECT s."unit" AS of_unit, SUM(s."minutes") AS total
     FROM "step" s WHERE s."removed" = 0 AND s."minutes" IS NOT NULL AND s."unit" IN (SELECT "id" FROM page)
         AND NOT EXISTS (SELECT 1 FROM "clock_span" c WHERE c."unit" = s."unit" AND c."removed" = 0
-                        AND s."at" >= c."started_at" AND s."at" <= COALESCE(c."ended_at", ?))
+                        AND s."at" >= c."started_at" AND (s."at" = c."started_at" OR s."at" <= COALESCE(c."ended_at", ?)))
     GROUP BY s."unit"
 )
 SELECT p."id", p."tag", p."name", p."category", p."kind", p."stage", p."stage_since", p."held_because", p."held_until", p."outcome", p."source_id",
     CAST(COALESCE(m.total, 0) + COALESCE(n.total, 0) AS BIGINT),
-    CAST(COALESCE(c.counted, 0) + FLOOR(COALESCE(c.measured, 0) + 0.5) + COALESCE(b.total, 0) AS BIGINT),
+    CAST(COALESCE(c.counted, 0) + COALESCE(b.total, 0) AS BIGINT) + (CAST(COALESCE(c.measured, 0) AS BIGINT) + 30000) / 60000,
     (SELECT y."text" FROM "symptom" y WHERE y."unit" = p."id" AND y."removed" = 0 AND y."state" = 'open' ORDER BY y."at" DESC, y."id" DESC LIMIT 1),
     (SELECT 1 FROM "left_off" l WHERE l."unit" = p."id" AND l."removed" = 0 AND l."do_not_power" <> '')
 FROM page p LEFT JOIN money m ON m.of_unit = p."id" LEFT JOIN parts n ON n.of_unit = p."id"
@@ -60,7 +62,7 @@ Expected<QList<Row>> readRack(Connection &connection, const QString &currency, c
     const QString from = QStringLiteral("(CASE WHEN covered > \"started_at\" THEN covered ELSE \"started_at\" END)");
     return connection.rows(QString::fromLatin1(rackQuery)
                                .arg(stage.isEmpty() ? QString() : QStringLiteral("AND \"stage\" = ?"),
-                                    limit < 0 ? QString() : QStringLiteral("LIMIT ? OFFSET ?"), connection.minutesBetween(from, QStringLiteral("ended"))),
+                                    limit < 0 ? QString() : QStringLiteral("LIMIT ? OFFSET ?"), connection.milliseconds(QStringLiteral("ended")), connection.milliseconds(from)),
                            values);
 }
 

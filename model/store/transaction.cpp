@@ -11,7 +11,8 @@ void Transaction::leave()
 {
     m_open = false;
     --m_connection.m_held;
-    m_connection.m_failed.clear();
+    if (!m_connection.isLost()) // those of a lost session go with it, they cannot be freed one by one
+        m_connection.m_failed.clear();
 }
 
 Expected<std::unique_ptr<Transaction>> Transaction::begin(Connection &connection, Use use)
