@@ -53,6 +53,8 @@ void TestValuesLimit::limitsAreRead_data()
     };
     // The forms of the jot line (product.md); the ends are sums in the head.
     row("12 V 5%", "", 11.4, 12.6, 12.0, "V", "12 V 5%", "12 V ± 5 %");
+    row("±50 mV", "", -50.0, 50.0, {}, "mV", "-50..50 mV", "-50 to 50 mV");
+    row("+/-0,5 V", "", -0.5, 0.5, {}, "V", "-0.5..0.5 V", "-0.5 to 0.5 V");
     row("12V5%", "", {}, {}, {}, "", "", ""); // run together it is no limit
     row("12 V ± 5 %", "", 11.4, 12.6, 12.0, "V", "12 V 5%", "12 V ± 5 %");
     row("12 V +- 5%", "", 11.4, 12.6, 12.0, "V", "12 V 5%", "12 V ± 5 %");

@@ -9,6 +9,19 @@ QString Belonging::words() const
     return symptom ? QStringLiteral(" · for ") + inQuotes(symptom->text) : QString();
 }
 
+Belonging plainlyNamed(const QString &text, const UnitFile &file)
+{
+    const QString word = QStringLiteral(" for ");
+    const qsizetype at = text.lastIndexOf(word, -1, Qt::CaseInsensitive);
+    if (at > 0) {
+        const Belonging named = belonging(text, file);
+        const QStringList given = wordsOf(text.mid(at + word.size()));
+        if (named.symptom && named.text.size() <= at && (given.size() > 1 || given == wordsOf(named.symptom->text)))
+            return named;
+    }
+    return {newest(file.all<Symptom>(), [](const Symptom &symptom) { return symptom.state == SymptomState::Open; }), text};
+}
+
 Belonging belonging(const QString &text, const UnitFile &file)
 {
     const QList<Symptom> &symptoms = file.all<Symptom>();

@@ -14,6 +14,10 @@ struct Belonging {
     [[nodiscard]] QString words() const;
 };
 
+/// The symptom that a "for SYMPTOM" at the end names, by two of its words or all of them; work and parts are often "for" something
+/// else, so no more than that counts. Where none is named: the newest open one, and the whole text.
+[[nodiscard]] Belonging plainlyNamed(const QString &text, const UnitFile &file);
+
 /// The symptom that the text names ("worn belt for reel stops", or by all of the symptom's words), open ones before cleared ones;
 /// else the newest open one; else none.
 [[nodiscard]] Belonging belonging(const QString &text, const UnitFile &file);

@@ -43,6 +43,7 @@ namespace ts {
 [[nodiscard]] Jotted jotWaiting(const Jotting &jotting);
 
 // Proving.
+[[nodiscard]] Jotted jotSoaked(const Jotting &jotting);
 [[nodiscard]] Jotted jotFlaw(const Jotting &jotting);
 [[nodiscard]] Jotted jotProved(const Jotting &jotting);
 [[nodiscard]] Jotted jotFailed(const Jotting &jotting);

@@ -4,9 +4,9 @@
 
 namespace ts {
 
-const std::array<Keyword, 24> &keywords()
+const std::array<Keyword, 25> &keywords()
 {
-    static constexpr std::array<Keyword, 24> table{
+    static constexpr std::array<Keyword, 25> table{
         Keyword{"do not power", jotDoNotPower, Follows::May, "why"},
         Keyword{"safe to power", jotSafeToPower, Follows::May, ""},
         Keyword{"not applicable", jotNotApplicable, Follows::Must, "which proof"},
@@ -28,6 +28,7 @@ const std::array<Keyword, 24> &keywords()
         Keyword{"back", jotBack, Follows::Must, "what was put back"},
         Keyword{"next", jotNext, Follows::Must, "what is to be done next"},
         Keyword{"waiting", jotWaiting, Follows::Must, "for what, and until when"},
+        Keyword{"soaked", jotSoaked, Follows::Must, "how long, and at what"},
         Keyword{"flaw", jotFlaw, Follows::Must, "what is not as it should be"},
         Keyword{"proved", jotProved, Follows::Must, "what was proved"},
         Keyword{"failed", jotFailed, Follows::Must, "which proof failed"}};

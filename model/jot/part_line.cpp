@@ -51,7 +51,8 @@ PartLine splitPart(const QString &whole, const Currency &bench, QDate today, boo
     const Placed placed = takePlaces(text);
     if (placed.places > 0) {
         part.position = placed.position;
-        if (placed.places > 1 && !part.quantity)
+        // "Q605, Q607 matched pair 6.80": a price typed for several places is the price of them all.
+        if (placed.places > 1 && !part.quantity && !part.price)
             part.quantity = placed.places;
         text = placed.rest.isEmpty() ? placed.position : placed.rest;
     }

@@ -1,3 +1,4 @@
+#include "model/jot/belonging.h"
 #include "model/jot/families.h"
 #include "model/jot/likeness.h"
 #include "model/jot/part_line.h"
@@ -100,9 +101,7 @@ Jotted addNeed(const Jotting &jotting, const PartLine &part, NeedState state)
     need.quantity = part.quantity.value_or(1);
     need.state = state;
     need.stateSince = need.at;
-    if (const Symptom *open =
-            newest(jotting.file.all<Symptom>(), [](const Symptom &each) { return each.state == SymptomState::Open; }))
-        need.symptom = open->id;
+    need.symptom = plainlyNamed(jotting.text, jotting.file).id();
     Jotted jotted = wordsFor(need, jotting, {});
     jotted.change.add(need);
     return jotted;
@@ -126,6 +125,8 @@ Jotted move(const Jotting &jotting, const PartLine &part, const Named<Need> &nam
         aside += QStringLiteral(" · %1 of %2").arg(count).arg(before.quantity);
     }
     fill(after, part);
+    if (const Belonging named = plainlyNamed(jotting.text, jotting.file); named.text != jotting.text)
+        after.symptom = named.id();
     after.quantity = count;
     after.state = state;
     after.stateSince = jotting.maker.now();
@@ -142,13 +143,15 @@ Jotted move(const Jotting &jotting, const PartLine &part, const Named<Need> &nam
 
 PartLine partOf(const Jotting &jotting, bool ordering)
 {
-    return splitPart(jotting.text, jotting.bench.currency(), jotting.today(), ordering);
+    return splitPart(plainlyNamed(jotting.text, jotting.file).text, jotting.bench.currency(), jotting.today(), ordering);
 }
 
 } // namespace
 
 Jotted jotNeed(const Jotting &jotting)
 {
+    if (jotting.text.startsWith(QLatin1String("to "), Qt::CaseInsensitive))
+        return asNote(jotting); // "need to look at the tuner" is no part
     return addNeed(jotting, partOf(jotting, false), NeedState::Needed);
 }
 

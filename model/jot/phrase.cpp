@@ -91,6 +91,16 @@ std::optional<Taken<int>> takeMinutes(const QString &text)
     return Taken<int>{static_cast<int>(std::lround(minutes)), text.left(from) + match.captured(1)};
 }
 
+std::optional<Taken<int>> takeMinutesFirst(const QString &text)
+{
+    // A time at the end must have something before it, so each piece of the beginning is tried behind a word of its own.
+    const QStringList all = pieces(text);
+    for (qsizetype count = std::min<qsizetype>(4, all.size() - 1); count > 0; --count)
+        if (const auto time = takeMinutes(QStringLiteral("x ") + all.mid(0, count).join(QLatin1Char(' '))); time && time->rest == QLatin1String("x"))
+            return Taken<int>{time->value, all.mid(count).join(QLatin1Char(' '))};
+    return std::nullopt;
+}
+
 std::optional<Taken<double>> takePercent(const QString &text)
 {
     static const QRegularExpression form(QStringLiteral("^(.*\\S)[\\s,]+(\\d{1,3}(?:[.,]\\d{1,2})?)\\s?%$"));

@@ -29,6 +29,8 @@ struct Taken {
 
 /// A time at the end: "20m", "20 min", "1h20", "1 h 20 m", "1.5 h", "90min". Something must stand before it. In minutes.
 [[nodiscard]] std::optional<Taken<int>> takeMinutes(const QString &text);
+/// The same at the beginning: "3 h on a dummy load". Something must follow; `rest` is what does.
+[[nodiscard]] std::optional<Taken<int>> takeMinutesFirst(const QString &text);
 /// A share at the end: "40%", "12,5 %". In hundredths of the whole, 0 to 100; more than 100 is none.
 [[nodiscard]] std::optional<Taken<double>> takePercent(const QString &text);
 /// What follows "because". "As" and "since" are left alone: they mean too many things.

@@ -54,12 +54,20 @@ StepKind kindOf(const QString &text)
 
 Jotted jotDid(const Jotting &jotting)
 {
-    const auto time = takeMinutes(jotting.text);
-    const QString text = time ? time->rest : jotting.text;
-    const Belonging to = belonging(text, jotting.file);
+    if (jotting.text.startsWith(QLatin1String("not "), Qt::CaseInsensitive))
+        return asNote(jotting); // "did not get to the tuner yet" is no work
+    auto time = takeMinutes(jotting.text);
+    Belonging to = belonging(time ? time->rest : jotting.text, jotting.file);
+    QString text = time ? time->rest : jotting.text;
+    if (const Belonging named = plainlyNamed(text, jotting.file); named.text != text) { // the minutes may stand before "for"
+        to = named;
+        text = named.text;
+        if (!time && (time = takeMinutes(text)))
+            text = time->rest;
+    }
     Step step = jotting.fresh<Step>();
     step.symptom = to.id();
-    step.text = text; // whole: "cleaned the head for azimuth" must not lose its end
+    step.text = text; // "cleaned the head for azimuth" keeps its end, where that names no symptom
     step.kind = kindOf(text);
     step.position = designatorsIn(text);
     if (time)

@@ -8,6 +8,9 @@ namespace ts {
 
 Jotted jotOff(const Jotting &jotting)
 {
+    for (const auto word : {QLatin1String("to "), QLatin1String("for "), QLatin1String("home"), QLatin1String("until ")})
+        if (jotting.text.startsWith(word, Qt::CaseInsensitive))
+            return asNote(jotting); // "off to lunch" came off no unit
     const TeardownLine line = splitTeardown(jotting.text);
     TeardownItem item = jotting.fresh<TeardownItem>();
     for (const TeardownItem &each : jotting.file.all<TeardownItem>())

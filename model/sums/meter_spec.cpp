@@ -105,6 +105,8 @@ Expected<MeterSpec> MeterSpec::parse(QStringView text)
             return notASpec(text, QStringLiteral("its fixed parts are of different measures"));
         spec.m_fixed += same->value();
     }
+    if (fixedSeen && spec.m_measure.isNone() && spec.m_share > 0) // "0.5% + 2" means two counts on every data sheet
+        return notASpec(text, QStringLiteral("its fixed part has no unit; counts are written as 2 x 0.01 V"));
     if (spec.m_share >= 1)
         return notASpec(text, QStringLiteral("100 % of reading or more leaves nothing"));
     return spec;

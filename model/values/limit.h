@@ -9,7 +9,7 @@ class Limit {
 public:
     Limit() = default; ///< none: nothing is wanted
 
-    /// Reads every form of the jot line: "12 V 5%", "12 V ± 5 %", "12 V 0.5 V", "12 V +-0.5 V", "35..65 gf.cm", "35 to 65 gf.cm", "<= 0.12 %", ">= 2 MΩ",
+    /// Reads every form of the jot line: "12 V 5%", "12 V ± 5 %", "12 V 0.5 V", "12 V +-0.5 V", "±50 mV" (around zero), "35..65 gf.cm", "35 to 65 gf.cm", "<= 0.12 %", ">= 2 MΩ",
     /// "< 0.12 %", "> 2 MΩ" (taken as inclusive), "387 mV 2dB" (amplitude decibels: × and ÷ 10^(dB/20); a power, W, VA or var: 10^(dB/10)). A limit without unit takes `expected`.
     /// A bare "12 V" is an aim without tolerance: nominal is set, low and high are not. Refuses low above high, a
     /// negative or zero tolerance that is not meant, a tolerance of another measure, dB around zero, rubbish.

@@ -142,8 +142,12 @@ Expected<Wanted> readWanted(QStringView text, const Measure &expected)
     }
 
     for (const QStringView mark : {QStringView(u"±"), QStringView(u"+/-"), QStringView(u"+-"), QStringView(u"+/\u2212")})
-        if (const qsizetype at = text.indexOf(mark); at >= 0)
+        if (const qsizetype at = text.indexOf(mark); at == 0) { // "±50 mV": around zero
+            const QString end = text.mid(mark.size()).trimmed().toString();
+            return readBand(QLatin1Char('-') + end, end, expected);
+        } else if (at > 0) {
             return readTolerance(text.left(at), text.mid(at + mark.size()), true, expected);
+        }
 
     for (const QStringView mark : {QStringView(u"..."), QStringView(u".."), QStringView(u"\u2026"), QStringView(u" to "),
                                    QStringView(u"\u2013"), QStringView(u" - ")})
