@@ -37,7 +37,8 @@ public:
         add(setting);
     }
 
-    Id<TestPoint> point(const QString &name, const QString &wanted, const QString &conditions, const QString &source, int position)
+    Id<TestPoint> point(const QString &name, const QString &wanted, const QString &conditions, const QString &source,
+                        int position)
     {
         TestPoint point;
         point.name = name;
@@ -47,7 +48,8 @@ public:
         point.position = position;
         return add(point).id;
     }
-    void reading(const Id<TestPoint> &point, const QString &value, Phase phase, std::optional<double> uncertainty = {}, const QString &meter = {}, const Id<Soak> &soak = {})
+    void reading(const Id<TestPoint> &point, const QString &value, Phase phase, std::optional<double> uncertainty = {},
+                 const QString &meter = {}, const Id<Soak> &soak = {})
     {
         const TestPoint *at = file.find(point);
         Reading reading;
@@ -77,7 +79,8 @@ public:
         cause.state = state;
         add(cause);
     }
-    void step(const Id<Symptom> &of, StepKind kind, const QString &text, const QString &position = {}, const QString &before = {}, const QString &after = {})
+    void step(const Id<Symptom> &of, StepKind kind, const QString &text, const QString &position = {}, const QString &before = {},
+              const QString &after = {})
     {
         Step step;
         step.symptom = of;
@@ -89,7 +92,8 @@ public:
         step.minutes = 20;
         add(step);
     }
-    void fitted(const Id<Symptom> &of, const QString &text, const QString &position = {}, const QString &old = {}, int quantity = 1)
+    void fitted(const Id<Symptom> &of, const QString &text, const QString &position = {}, const QString &old = {},
+                int quantity = 1)
     {
         Need need;
         need.symptom = of;
@@ -100,7 +104,8 @@ public:
         need.state = NeedState::Fitted;
         add(need);
     }
-    void proof(ProofKind kind, ProofOutcome cameOut, const QString &text, const QString &result = {}, const QString &instrument = {}, const QString &rules = {})
+    void proof(ProofKind kind, ProofOutcome cameOut, const QString &text, const QString &result = {},
+               const QString &instrument = {}, const QString &rules = {})
     {
         Proof proof;
         proof.kind = kind;
@@ -145,9 +150,11 @@ public:
         painter.fillRect(image.rect(), light);
         painter.setPen(QPen(colour.darker(250), size.width() / 60));
         painter.setBrush(colour.lighter(120));
-        painter.drawRoundedRect(QRectF(size.width() * 0.12, size.height() * 0.3, size.width() * 0.76, size.height() * 0.4), 12, 12);
+        painter.drawRoundedRect(QRectF(size.width() * 0.12, size.height() * 0.3, size.width() * 0.76, size.height() * 0.4), 12,
+                                12);
         for (int i = 0; i < 4; ++i)
-            painter.drawEllipse(QPointF(size.width() * (0.3 + 0.13 * i), size.height() * 0.5), size.width() * 0.04, size.width() * 0.04);
+            painter.drawEllipse(QPointF(size.width() * (0.3 + 0.13 * i), size.height() * 0.5), size.width() * 0.04,
+                                size.width() * 0.04);
         painter.end();
         QByteArray bytes;
         QBuffer buffer(&bytes);
@@ -198,16 +205,21 @@ inline PaperSample richSample(bool withPhotos)
     unit.accessories = QStringLiteral("mains lead; no remote control (none was made)");
     sample.setting(settings::benchName, QStringLiteral("Harbour Lane Audio Bench"));
     sample.setting(settings::worker, QStringLiteral("R. M."));
-    sample.setting(settings::terms, QStringLiteral("Returns within 30 days.\nCarriage both ways is paid by the bench where a fault shows that this sheet does not name. Write to the bench, quoting the tag."));
+    sample.setting(settings::terms,
+                   QStringLiteral("Returns within 30 days.\nCarriage both ways is paid by the bench where a fault shows that "
+                                  "this sheet does not name. Write to the bench, quoting the tag."));
 
     if (withPhotos) {
         sample.photo(Phase::AsFound, {}, {1280, 853}, true, QColor(0x78, 0x80, 0x76));
-        sample.photo(Phase::DuringWork, QStringLiteral("Take-up clutch, glazed felt"), {1280, 853}, true, QColor(0x90, 0x78, 0x60));
+        sample.photo(Phase::DuringWork, QStringLiteral("Take-up clutch, glazed felt"), {1280, 853}, true,
+                     QColor(0x90, 0x78, 0x60));
         sample.photo(Phase::DuringWork, QStringLiteral("not for the sheet"), {600, 800}, false, QColor(0x60, 0x60, 0x60));
     }
-    const auto reel = sample.symptom(QStringLiteral("Take-up reel stopped after a few seconds"), QStringLiteral("cold and warm, both directions"), SymptomState::Cleared);
+    const auto reel = sample.symptom(QStringLiteral("Take-up reel stopped after a few seconds"),
+                                     QStringLiteral("cold and warm, both directions"), SymptomState::Cleared);
     const auto weak = sample.symptom(QStringLiteral("Left channel 12 dB weak"), {}, SymptomState::Cleared);
-    const auto flutter = sample.symptom(QStringLiteral("Flutter 0.19 %"), QStringLiteral("3150 Hz test tape, middle of the side"), SymptomState::Cleared);
+    const auto flutter = sample.symptom(QStringLiteral("Flutter 0.19 %"), QStringLiteral("3150 Hz test tape, middle of the side"),
+                                        SymptomState::Cleared);
     sample.cause(reel, QStringLiteral("Glazed clutch felt, idler tyre hard"), CauseState::Confirmed);
     sample.cause(reel, QStringLiteral("motor weak"), CauseState::RuledOut);
     sample.cause(weak, QStringLiteral("Broken strand in the left head lead"), CauseState::Confirmed);
@@ -215,7 +227,8 @@ inline PaperSample richSample(bool withPhotos)
     sample.step(reel, StepKind::Clean, QStringLiteral("clutch felt cleaned and re-faced"));
     sample.step(reel, StepKind::Renew, QStringLiteral("idler tyre renewed"));
     sample.step(weak, StepKind::Solder, QStringLiteral("lead re-made and soldered"), QStringLiteral("left head"));
-    sample.step(weak, StepKind::Align, QStringLiteral("azimuth set"), {}, QStringLiteral("70° at 10 kHz"), QStringLiteral("under 10°"));
+    sample.step(weak, StepKind::Align, QStringLiteral("azimuth set"), {}, QStringLiteral("70° at 10 kHz"),
+                QStringLiteral("under 10°"));
     sample.step(flutter, StepKind::Lubricate, QStringLiteral("capstan bearing oiled, one drop"));
     sample.step(flutter, StepKind::Renew, QStringLiteral("belt renewed"));
     sample.step({}, StepKind::Clean, QStringLiteral("source switch cleaned"));
@@ -225,12 +238,18 @@ inline PaperSample richSample(bool withPhotos)
     const auto analyser = QStringLiteral("sound card and test tape");
     const auto manual = QStringLiteral("service manual, page 14");
     const auto speed = sample.point(QStringLiteral("Speed, 3150 Hz tone"), QStringLiteral("3150 Hz 1%"), {}, manual, 1);
-    const auto wow = sample.point(QStringLiteral("Flutter, weighted peak (IEC 60386)"), QStringLiteral("<= 0.12 %"), QStringLiteral("middle of the side"), manual, 2);
-    const auto torque = sample.point(QStringLiteral("Take-up torque"), QStringLiteral("35..65 gf.cm"), QStringLiteral("play, torque cassette"), manual, 3);
-    const auto left = sample.point(QStringLiteral("Line out, left"), QStringLiteral("387 mV 2dB"), QStringLiteral("315 Hz at 0 dB, volume at full"), manual, 4);
-    const auto right = sample.point(QStringLiteral("Line out, right"), QStringLiteral("387 mV 2dB"), QStringLiteral("315 Hz at 0 dB, volume at full"), manual, 5);
-    const auto rail = sample.point(QStringLiteral("CN2.4"), QStringLiteral("12 V 2%"), {}, QStringLiteral("printed on the board"), 6);
-    const auto insulation = sample.point(QStringLiteral("Insulation, mains to touchable metal"), QStringLiteral(">= 2 MΩ"), QStringLiteral("500 V DC"), {}, 7);
+    const auto wow = sample.point(QStringLiteral("Flutter, weighted peak (IEC 60386)"), QStringLiteral("<= 0.12 %"),
+                                  QStringLiteral("middle of the side"), manual, 2);
+    const auto torque = sample.point(QStringLiteral("Take-up torque"), QStringLiteral("35..65 gf.cm"),
+                                     QStringLiteral("play, torque cassette"), manual, 3);
+    const auto left = sample.point(QStringLiteral("Line out, left"), QStringLiteral("387 mV 2dB"),
+                                   QStringLiteral("315 Hz at 0 dB, volume at full"), manual, 4);
+    const auto right = sample.point(QStringLiteral("Line out, right"), QStringLiteral("387 mV 2dB"),
+                                    QStringLiteral("315 Hz at 0 dB, volume at full"), manual, 5);
+    const auto rail =
+        sample.point(QStringLiteral("CN2.4"), QStringLiteral("12 V 2%"), {}, QStringLiteral("printed on the board"), 6);
+    const auto insulation = sample.point(QStringLiteral("Insulation, mains to touchable metal"), QStringLiteral(">= 2 MΩ"),
+                                         QStringLiteral("500 V DC"), {}, 7);
     const auto head = sample.point(QStringLiteral("Motor current"), {}, QStringLiteral("play"), {}, 8);
     sample.reading(speed, QStringLiteral("3121 Hz"), Phase::AsFound, 2.0, analyser);
     sample.reading(wow, QStringLiteral("0.19 %"), Phase::AsFound, 0.02, analyser);
@@ -263,13 +282,21 @@ inline PaperSample richSample(bool withPhotos)
     sample.proof(ProofKind::Function, ProofOutcome::Passed, QStringLiteral("All keys, counter, meters, headphone outlet"));
     sample.proof(ProofKind::Function, ProofOutcome::Passed, QStringLiteral("Record and erase on normal and chrome tape"));
     sample.proof(ProofKind::Function, ProofOutcome::NotTested, QStringLiteral("Metal tape"));
-    sample.proof(ProofKind::Function, ProofOutcome::Failed, QStringLiteral("Counter lamp"), QStringLiteral("dark; lamp no longer made"));
+    sample.proof(ProofKind::Function, ProofOutcome::Failed, QStringLiteral("Counter lamp"),
+                 QStringLiteral("dark; lamp no longer made"));
     sample.proof(ProofKind::Cosmetic, ProofOutcome::NotApplicable, QStringLiteral("Remote control"));
-    sample.proof(ProofKind::ElectricalSafety, ProofOutcome::Passed, QStringLiteral("Visual: plug, lead, cover, no live parts through slots"), {}, {}, QStringLiteral("EN 50699, class II"));
-    sample.proof(ProofKind::ElectricalSafety, ProofOutcome::Passed, QStringLiteral("Insulation at 500 V DC"), QStringLiteral("> 200 MΩ, at least 2 MΩ wanted"), QStringLiteral("insulation tester"), QStringLiteral("EN 50699, class II"));
-    sample.proof(ProofKind::ElectricalSafety, ProofOutcome::Passed, QStringLiteral("Touch current"), QStringLiteral("0.02 mA, up to 0.25 mA wanted"), QStringLiteral("leakage clamp"), QStringLiteral("EN 50699, class II"));
+    sample.proof(ProofKind::ElectricalSafety, ProofOutcome::Passed,
+                 QStringLiteral("Visual: plug, lead, cover, no live parts through slots"), {}, {},
+                 QStringLiteral("EN 50699, class II"));
+    sample.proof(ProofKind::ElectricalSafety, ProofOutcome::Passed, QStringLiteral("Insulation at 500 V DC"),
+                 QStringLiteral("> 200 MΩ, at least 2 MΩ wanted"), QStringLiteral("insulation tester"),
+                 QStringLiteral("EN 50699, class II"));
+    sample.proof(ProofKind::ElectricalSafety, ProofOutcome::Passed, QStringLiteral("Touch current"),
+                 QStringLiteral("0.02 mA, up to 0.25 mA wanted"), QStringLiteral("leakage clamp"),
+                 QStringLiteral("EN 50699, class II"));
 
-    sample.fitted(flutter, QStringLiteral("capstan belt 78 × 4 × 0.6 mm"), QStringLiteral("capstan"), QStringLiteral("stretched, 81 mm"));
+    sample.fitted(flutter, QStringLiteral("capstan belt 78 × 4 × 0.6 mm"), QStringLiteral("capstan"),
+                  QStringLiteral("stretched, 81 mm"));
     sample.fitted(reel, QStringLiteral("idler tyre 13 × 10 × 1.5 mm"), QStringLiteral("take-up idler"), QStringLiteral("hard"));
     sample.fitted(weak, QStringLiteral("head lead, screened, 180 mm"));
     sample.fitted({}, QStringLiteral("10 µF 50 V 105 °C"), QStringLiteral("C214, C215"), QStringLiteral("10 µF 16 V"), 2);

@@ -83,7 +83,8 @@ private Q_SLOTS:
         for (const char16_t sign : {u'<', u'>', u'"'})
             QCOMPARE(page.count(QChar(sign)), plain.count(QChar(sign)));
         QVERIFY(page.count(escaped(typed)) > 40);
-        QCOMPARE(page.count(escaped(typed), Qt::CaseInsensitive), plain.count(harmless, Qt::CaseInsensitive)); // sentences start large
+        QCOMPARE(page.count(escaped(typed), Qt::CaseInsensitive),
+                 plain.count(harmless, Qt::CaseInsensitive)); // sentences start large
         QVERIFY(!page.contains(QStringLiteral("<script"), Qt::CaseInsensitive));
     }
 

@@ -37,7 +37,8 @@ private Q_SLOTS:
     {
         const RestorationFacts facts = richSample(false).facts();
         QCOMPARE(facts.name, QStringLiteral("Pellworth KD-7 cassette deck"));
-        QCOMPARE(facts.identity, (QStringList{QStringLiteral("Serial 1180427"), QStringLiteral("made about 1988"), QStringLiteral("230 V 50 Hz, class II"), QStringLiteral("tag 0042")}));
+        QCOMPARE(facts.identity, (QStringList{QStringLiteral("Serial 1180427"), QStringLiteral("made about 1988"),
+                                              QStringLiteral("230 V 50 Hz, class II"), QStringLiteral("tag 0042")}));
         QCOMPARE(facts.date, QStringLiteral("28 November 2026"));
         QCOMPARE(facts.worker, QStringLiteral("R. M."));
     }
@@ -47,8 +48,10 @@ private Q_SLOTS:
         const RestorationFacts facts = richSample(false).facts();
         QCOMPARE(facts.work.size(), 4);
         QCOMPARE(facts.work[0].seen, QStringLiteral("Take-up reel stopped after a few seconds"));
-        QCOMPARE(facts.work[0].causes, QStringList{QStringLiteral("Glazed clutch felt, idler tyre hard")}); // the motor was ruled out
-        QCOMPARE(facts.work[0].done, (QStringList{QStringLiteral("Clutch felt cleaned and re-faced"), QStringLiteral("Idler tyre renewed")}));
+        QCOMPARE(facts.work[0].causes,
+                 QStringList{QStringLiteral("Glazed clutch felt, idler tyre hard")}); // the motor was ruled out
+        QCOMPARE(facts.work[0].done,
+                 (QStringList{QStringLiteral("Clutch felt cleaned and re-faced"), QStringLiteral("Idler tyre renewed")}));
         QVERIFY(facts.work[1].done.contains(QStringLiteral("Azimuth set: 70° at 10 kHz → under 10°")));
         QVERIFY(facts.work[1].done.contains(QStringLiteral("Fitted head lead, screened, 180 mm")));
         QCOMPARE(facts.work[3].seen, QString());
@@ -84,7 +87,8 @@ private Q_SLOTS:
         QVERIFY(rail.repeated);
         QCOMPARE(row(facts, QStringLiteral("Motor current")).leaves.text, QString());
         QCOMPARE(row(facts, QStringLiteral("Motor current")).verdict, QString());
-        QCOMPARE(row(facts, QStringLiteral("Insulation, mains to touchable metal")).leaves.text, QStringLiteral(">\u00A0200\u00A0MΩ"));
+        QCOMPARE(row(facts, QStringLiteral("Insulation, mains to touchable metal")).leaves.text,
+                 QStringLiteral(">\u00A0200\u00A0MΩ"));
     }
 
     void anUncertaintyNeverLooksBetterThanItIs_data()
@@ -124,7 +128,8 @@ private Q_SLOTS:
     {
         PaperSample sample = bareSample();
         for (const char *name : {"TP1", "TP2"})
-            sample.reading(sample.point(QString::fromLatin1(name), {}, {}, {}, 0), QStringLiteral("5 V"), Phase::AsItLeaves, {}, QStringLiteral("Tarrick 41"));
+            sample.reading(sample.point(QString::fromLatin1(name), {}, {}, {}, 0), QStringLiteral("5 V"), Phase::AsItLeaves, {},
+                           QStringLiteral("Tarrick 41"));
         QCOMPARE(sample.facts().oneMeter, QStringLiteral("Tarrick 41"));
         QCOMPARE(said(sample.facts()).filter(QStringLiteral("Tarrick")).size(), 1);
         QCOMPARE(richSample(false).facts().oneMeter, QString());
@@ -165,17 +170,16 @@ private Q_SLOTS:
             QVERIFY2(texts.contains(sentence), qPrintable(sentence));
     }
 
-    void privateNotesStayPrivate()
-    {
-        QVERIFY(!restorationHtml(richSample(false).facts()).contains("bought too dear"));
-    }
+    void privateNotesStayPrivate() { QVERIFY(!restorationHtml(richSample(false).facts()).contains("bought too dear")); }
 
     void anEmptyUnitSaysWhatIsNotOnRecord()
     {
         const QStringList texts = said(bareSample().facts());
-        for (const char *sentence : {"No fault was noted at this bench, and no work is on record.", "Nothing was measured, or no reading was recorded.", "No acceptance check was recorded.",
-                                     "No part is on record as fitted; what is inside was there when it came.", "The protection class is not on record. No electrical safety test of this unit is on record.",
-                                     "No flaw was noted, which is not the same as none: look at the photos, and ask."})
+        for (const char *sentence :
+             {"No fault was noted at this bench, and no work is on record.", "Nothing was measured, or no reading was recorded.",
+              "No acceptance check was recorded.", "No part is on record as fitted; what is inside was there when it came.",
+              "The protection class is not on record. No electrical safety test of this unit is on record.",
+              "No flaw was noted, which is not the same as none: look at the photos, and ask."})
             QVERIFY2(texts.contains(QString::fromUtf8(sentence)), sentence);
         QVERIFY(texts.contains(QStringLiteral("As reported: “No sound, crackles when the volume is turned”")));
     }
@@ -211,7 +215,10 @@ private Q_SLOTS:
     {
         PaperSample sample = bareSample();
         for (int i = 0; i < 40; ++i)
-            sample.photo(i < 3 ? Phase::AsFound : i > 36 ? Phase::AsItLeaves : Phase::DuringWork, QStringLiteral("number %1").arg(i), {40, 30}, false, Qt::gray);
+            sample.photo(i < 3    ? Phase::AsFound
+                         : i > 36 ? Phase::AsItLeaves
+                                  : Phase::DuringWork,
+                         QStringLiteral("number %1").arg(i), {40, 30}, false, Qt::gray);
         QList<RestorationFacts::Picture> pictures = sample.facts().pictures;
         QCOMPARE(pictures.size(), 2); // none marked: the first as found, the last as it leaves
         QVERIFY(pictures[0].caption.endsWith(QStringLiteral("number 0")));

@@ -14,7 +14,9 @@ private Q_SLOTS:
     {
         QTest::addColumn<QString>("typed");
         QTest::addColumn<QString>("printed");
-        const auto row = [](const char *typed, const char *printed) { QTest::newRow(typed) << QString::fromUtf8(typed) << QString::fromUtf8(printed); };
+        const auto row = [](const char *typed, const char *printed) {
+            QTest::newRow(typed) << QString::fromUtf8(typed) << QString::fromUtf8(printed);
+        };
         row("serviced", "");
         row("Fully serviced!", "");
         row("Tested, working", "");
@@ -46,7 +48,8 @@ private Q_SLOTS:
         QCOMPARE(plainText(QString(QStringLiteral("a") + QChar(0) + QChar(7) + QStringLiteral("b"))), QStringLiteral("ab"));
         // UAX #9 controls that reach past the text they stand in.
         QCOMPARE(plainText(QStringLiteral("a\u202Eb\u202C\u2067c\u2069")), QStringLiteral("abc"));
-        QCOMPARE(plainText(QStringLiteral("\u05E9\u05DC\u05D5\u05DD \u0645\u0633\u062C\u0644 \u65E5\u672C")), QStringLiteral("\u05E9\u05DC\u05D5\u05DD \u0645\u0633\u062C\u0644 \u65E5\u672C"));
+        QCOMPARE(plainText(QStringLiteral("\u05E9\u05DC\u05D5\u05DD \u0645\u0633\u062C\u0644 \u65E5\u672C")),
+                 QStringLiteral("\u05E9\u05DC\u05D5\u05DD \u0645\u0633\u062C\u0644 \u65E5\u672C"));
         QCOMPARE(plainText(QString(QChar(0xD800)) + QStringLiteral("x")), QStringLiteral("x")); // half a letter
         QCOMPARE(plainText(QString::fromUcs4(U"\U0001F50A")), QString::fromUcs4(U"\U0001F50A"));
     }
@@ -62,23 +65,31 @@ private Q_SLOTS:
         Filling filling;
         filling.put("text", QStringLiteral("<a href=\"x\">'&'\nnext"));
         QCOMPARE(filled(QStringLiteral("<p title=\"[[text]]\">[[text|lines]]</p>"), filling),
-                 QStringLiteral("<p title=\"&lt;a href=&quot;x&quot;&gt;&#39;&amp;&#39;\nnext\">&lt;a href=&quot;x&quot;&gt;&#39;&amp;&#39;<br>next</p>"));
+                 QStringLiteral("<p title=\"&lt;a href=&quot;x&quot;&gt;&#39;&amp;&#39;\nnext\">&lt;a "
+                                "href=&quot;x&quot;&gt;&#39;&amp;&#39;<br>next</p>"));
     }
 
     void templateMarksInATextAreText()
     {
         Filling filling;
-        filling.put("text", QStringLiteral("[[secret]]<!-- each rows -->[[text]]<!-- end -->")).put("secret", QStringLiteral("no"));
-        QCOMPARE(filled(QStringLiteral("[[text]]"), filling), QStringLiteral("[[secret]]&lt;!-- each rows --&gt;[[text]]&lt;!-- end --&gt;"));
+        filling.put("text", QStringLiteral("[[secret]]<!-- each rows -->[[text]]<!-- end -->"))
+            .put("secret", QStringLiteral("no"));
+        QCOMPARE(filled(QStringLiteral("[[text]]"), filling),
+                 QStringLiteral("[[secret]]&lt;!-- each rows --&gt;[[text]]&lt;!-- end --&gt;"));
     }
 
     void listsAndConditionsNest()
     {
         Filling filling;
         filling.put("bench", QStringLiteral("B")).put("empty", QString());
-        filling.put("rows", QList<Filling>{Filling().put("name", QStringLiteral("one")).put("parts", {Filling().put("p", QStringLiteral("x")), Filling().put("p", QStringLiteral("y"))}),
+        filling.put("rows", QList<Filling>{Filling()
+                                               .put("name", QStringLiteral("one"))
+                                               .put("parts", {Filling().put("p", QStringLiteral("x")),
+                                                              Filling().put("p", QStringLiteral("y"))}),
                                            Filling().put("name", QStringLiteral("two")).put("parts", QList<Filling>())});
-        const auto pattern = QStringLiteral("<!-- each rows -->[[bench]]:[[name]]<!-- if parts -->(<!-- each parts -->[[p]]<!-- end -->)<!-- end --><!-- unless parts -->none<!-- end -->;<!-- end --><!-- if empty -->never<!-- end -->.");
+        const auto pattern =
+            QStringLiteral("<!-- each rows -->[[bench]]:[[name]]<!-- if parts -->(<!-- each parts -->[[p]]<!-- end -->)<!-- end "
+                           "--><!-- unless parts -->none<!-- end -->;<!-- end --><!-- if empty -->never<!-- end -->.");
         QCOMPARE(filled(pattern, filling), QStringLiteral("B:one(xy);B:twonone;."));
     }
 

@@ -82,7 +82,9 @@ QString commonBy(const QList<RestorationFacts::Proved> &checks)
 
 QString commonByText(const QString &by)
 {
-    return by.isEmpty() ? QString() : QStringLiteral("Checks made: ") + isolated(by) + (by.endsWith(QLatin1Char('.')) ? QString() : QStringLiteral("."));
+    return by.isEmpty() ? QString()
+                        : QStringLiteral("Checks made: ") + isolated(by) +
+                              (by.endsWith(QLatin1Char('.')) ? QString() : QStringLiteral("."));
 }
 
 QList<Filling> provedList(const QList<RestorationFacts::Proved> &checks)
@@ -92,8 +94,11 @@ QList<Filling> provedList(const QList<RestorationFacts::Proved> &checks)
     for (const RestorationFacts::Proved &check : checks) {
         const QString with = check.instrument.isEmpty() ? QString() : QStringLiteral("with ") + check.instrument;
         const QString by = check.by == common ? QString() : check.by;
-        list << Filling().put("text", check.text).put("below", joined({check.result, with, by}, dot))
-                    .put("came_out", check.cameOut).put("came_out_text", check.cameOutText);
+        list << Filling()
+                    .put("text", check.text)
+                    .put("below", joined({check.result, with, by}, dot))
+                    .put("came_out", check.cameOut)
+                    .put("came_out_text", check.cameOutText);
     }
     return list;
 }
@@ -102,9 +107,13 @@ QList<Filling> soakedList(const RestorationFacts &facts)
 {
     QList<Filling> list;
     for (const RestorationFacts::Soaked &soak : facts.soaked) {
-        const QString stops = soak.interruptions.isEmpty() ? QStringLiteral("no interruption on record") : QStringLiteral("interrupted: ") + soak.interruptions;
-        list << Filling().put("text", joined({soak.name, QStringLiteral("soak of ") + soak.length}, QStringLiteral(", ")))
-                    .put("below", joined({stops, soak.conditions, soak.readings}, dot)).put("verdict", soak.verdict).put("verdict_text", soak.verdictText);
+        const QString stops = soak.interruptions.isEmpty() ? QStringLiteral("no interruption on record")
+                                                           : QStringLiteral("interrupted: ") + soak.interruptions;
+        list << Filling()
+                    .put("text", joined({soak.name, QStringLiteral("soak of ") + soak.length}, QStringLiteral(", ")))
+                    .put("below", joined({stops, soak.conditions, soak.readings}, dot))
+                    .put("verdict", soak.verdict)
+                    .put("verdict_text", soak.verdictText);
     }
     return list;
 }
@@ -121,7 +130,10 @@ void putFitted(const RestorationFacts &facts, Filling &filling)
         rows << Filling().put("what", what).put("position", part.position).put("old", part.oldValue);
     }
     filling.put("fitted", detailed ? rows : QList<Filling>());
-    filling.put("fitted_line", line.isEmpty() ? QStringLiteral("No part is on record as fitted; what is inside was there when it came.") : detailed ? QString() : joined(line, dot));
+    filling.put("fitted_line", line.isEmpty()
+                                   ? QStringLiteral("No part is on record as fitted; what is inside was there when it came.")
+                               : detailed ? QString()
+                                          : joined(line, dot));
 }
 
 QString measuredNote(const RestorationFacts &facts)
@@ -136,7 +148,8 @@ QString measuredNote(const RestorationFacts &facts)
         spread = spread || !row.found.spread.isEmpty() || !row.leaves.spread.isEmpty() || !row.during.spread.isEmpty();
     }
     if (spread)
-        note << QStringLiteral("± is the uncertainty of the reading at 95 %: “within” and “outside” stand only where the whole of it says so.");
+        note << QStringLiteral(
+            "± is the uncertainty of the reading at 95 %: “within” and “outside” stand only where the whole of it says so.");
     if (repeated)
         note << QStringLiteral("Of several readings at one place, the first as found and the last as it leaves are shown.");
     return note.join(QLatin1Char(' '));
@@ -145,8 +158,9 @@ QString measuredNote(const RestorationFacts &facts)
 void putSafety(const RestorationFacts &facts, Filling &filling)
 {
     const RestorationFacts::Safety &safety = facts.safety;
-    filling.put("safety_class", safety.protectionClass.isEmpty() ? QStringLiteral("The protection class is not on record.")
-                                                                 : QStringLiteral("Protection class %1 (IEC 61140).").arg(safety.protectionClass));
+    filling.put("safety_class", safety.protectionClass.isEmpty()
+                                    ? QStringLiteral("The protection class is not on record.")
+                                    : QStringLiteral("Protection class %1 (IEC 61140).").arg(safety.protectionClass));
     QString note;
     if (!safety.recorded)
         note = QStringLiteral("No electrical safety test of this unit is on record.");
@@ -154,9 +168,15 @@ void putSafety(const RestorationFacts &facts, Filling &filling)
         note = QStringLiteral("Which limits were used is not on record.");
     else
         note = QStringLiteral("Limits used: %1.").arg(isolated(safety.ruleSets));
-    filling.put("safety_note", note).put("safety", provedList(safety.checks)).put("safety_by", commonByText(commonBy(safety.checks)));
-    filling.put("safety_limits", safety.recorded ? QStringLiteral("Made by the bench named above with the instruments named here. This is no certificate: local codes and licensed practice come first.")
-                                                 : QStringLiteral("Before use, have it looked at as your local codes ask; they and licensed practice come first."));
+    filling.put("safety_note", note)
+        .put("safety", provedList(safety.checks))
+        .put("safety_by", commonByText(commonBy(safety.checks)));
+    filling.put(
+        "safety_limits",
+        safety.recorded
+            ? QStringLiteral("Made by the bench named above with the instruments named here. This is no certificate: local codes "
+                             "and licensed practice come first.")
+            : QStringLiteral("Before use, have it looked at as your local codes ask; they and licensed practice come first."));
 }
 
 } // namespace
@@ -175,9 +195,13 @@ Filling restorationFilling(const RestorationFacts &facts)
     bool during = false;
     for (const RestorationFacts::Measured &row : facts.measured)
         during = during || !row.during.text.isEmpty();
-    filling.put("measured", measuredList(facts)).put("measured_note", measuredNote(facts)).put("has_during", during ? QStringLiteral("yes") : QString());
+    filling.put("measured", measuredList(facts))
+        .put("measured_note", measuredNote(facts))
+        .put("has_during", during ? QStringLiteral("yes") : QString());
 
-    filling.put("proved", provedList(facts.proved)).put("proved_by", commonByText(commonBy(facts.proved))).put("soaked", soakedList(facts));
+    filling.put("proved", provedList(facts.proved))
+        .put("proved_by", commonByText(commonBy(facts.proved)))
+        .put("soaked", soakedList(facts));
     filling.put("any_proof", facts.proved.isEmpty() && facts.soaked.isEmpty() ? QString() : QStringLiteral("yes"));
     putFitted(facts, filling);
     filling.put("not_done", textList(facts.notDone));
@@ -190,8 +214,10 @@ Filling restorationFilling(const RestorationFacts &facts)
     putSafety(facts, filling);
     filling.put("use", textList(facts.use)).put("cautions", textList(facts.cautions));
     const bool tests = !facts.measured.isEmpty() || facts.safety.recorded;
-    filling.put("limits_of_tests", !tests ? QString() : QStringLiteral("Measurements on this sheet were made with the instruments named and follow common workshop practice; they do not replace an "
-                                                  "inspection that local rules may ask for."));
+    filling.put("limits_of_tests", !tests ? QString()
+                                          : QStringLiteral("Measurements on this sheet were made with the instruments named and "
+                                                           "follow common workshop practice; they do not replace an "
+                                                           "inspection that local rules may ask for."));
     filling.put("terms", facts.terms).put("no_terms", QStringLiteral("No terms of this bench are on record."));
     filling.put("rights", QStringLiteral("Whatever stands here, your rights by law remain."));
     return filling;
@@ -205,9 +231,13 @@ QByteArray restorationHtml(const RestorationFacts &facts)
     for (const RestorationFacts::Picture &picture : facts.pictures) {
         constexpr qsizetype shownWhole = 60; // letters that are sure to stay on a photo of the least width
         if (picture.caption.size() > shownWhole)
-            longCaptions << Filling().put("text", QStringLiteral("Photo %1: %2").arg(photos.size() + 1).arg(isolated(picture.caption)));
-        photos << Filling().put("caption", picture.caption).put("data", webPicture(picture.jpeg))
-                      .put("width", QString::number(picture.width)).put("height", QString::number(picture.height))
+            longCaptions << Filling().put("text",
+                                          QStringLiteral("Photo %1: %2").arg(photos.size() + 1).arg(isolated(picture.caption)));
+        photos << Filling()
+                      .put("caption", picture.caption)
+                      .put("data", webPicture(picture.jpeg))
+                      .put("width", QString::number(picture.width))
+                      .put("height", QString::number(picture.height))
                       .put("share", QString::number(picture.width / double(picture.height), 'f', 3));
     }
     filling.put("photos", photos).put("long_captions", longCaptions);

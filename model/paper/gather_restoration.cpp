@@ -27,7 +27,8 @@ QString categoryText(Category category)
 QString nameOf(const Unit &unit)
 {
     // A name that is only praise gives way to maker and model.
-    for (const QString &name : {withoutBareClaims(unit.name), plainText(unit.maker + QLatin1Char(' ') + unit.makerModel), categoryText(unit.category)})
+    for (const QString &name :
+         {withoutBareClaims(unit.name), plainText(unit.maker + QLatin1Char(' ') + unit.makerModel), categoryText(unit.category)})
         if (!name.isEmpty())
             return QString(name).replace(QLatin1Char('\n'), QLatin1Char(' '));
     return QStringLiteral("Unit ") + tagText(unit.tag);
@@ -51,7 +52,9 @@ QStringList identityOf(const Unit &unit, const QString &name)
         parts << QStringLiteral("made about %1").arg(*unit.year);
     const QString mains = plainText(unit.mains);
     const QString protection = unit.protectionClass ? QStringLiteral("class ") + toWord(*unit.protectionClass) : QString();
-    if (const QString supply = QStringList{mains, protection}.filter(QRegularExpression(QStringLiteral("."))).join(QStringLiteral(", ")); !supply.isEmpty())
+    if (const QString supply =
+            QStringList{mains, protection}.filter(QRegularExpression(QStringLiteral("."))).join(QStringLiteral(", "));
+        !supply.isEmpty())
         parts << supply;
     parts << QStringLiteral("tag ") + tagText(unit.tag);
     parts.first() = parts.first().at(0).toUpper() + parts.first().mid(1);
@@ -89,9 +92,11 @@ QStringList useOf(const UnitFile &file)
     if (const QString mains = plainText(unit.mains); !mains.isEmpty())
         use << QStringLiteral("For %1 mains only. Do not open: live parts inside.").arg(mains);
     else if (hasLiveParts(unit))
-        use << QStringLiteral("Compare the mains voltage on the rating plate with yours before plugging in. Do not open: live parts inside.");
+        use << QStringLiteral(
+            "Compare the mains voltage on the rating plate with yours before plugging in. Do not open: live parts inside.");
     else if (unit.category != Category::Loudspeaker)
-        use << QStringLiteral("How this unit is powered is not on record: read its rating plate before you connect it. If it takes mains voltage, do not open it: live parts inside.");
+        use << QStringLiteral("How this unit is powered is not on record: read its rating plate before you connect it. If it "
+                              "takes mains voltage, do not open it: live parts inside.");
     for (const Note &note : file.all<Note>())
         if (note.kind == NoteKind::Use)
             if (const QString text = withoutBareClaims(note.text); !text.isEmpty())
@@ -106,7 +111,9 @@ QList<RestorationFacts::Labelled> buyerFacts(const Unit &unit)
         if (!text.isEmpty())
             list << RestorationFacts::Labelled{QString::fromLatin1(label), text};
     };
-    const auto orElse = [](const QString &text, const char *otherwise) { return text.isEmpty() ? QString::fromLatin1(otherwise) : text; };
+    const auto orElse = [](const QString &text, const char *otherwise) {
+        return text.isEmpty() ? QString::fromLatin1(otherwise) : text;
+    };
     const QString looks = withoutBareClaims(unit.looks);
     const QString function = withoutBareClaims(unit.function);
     if (looks.isEmpty() && function.isEmpty()) {
@@ -130,7 +137,8 @@ QList<RestorationFacts::Labelled> buyerFacts(const Unit &unit)
 
 } // namespace
 
-RestorationFacts gatherRestoration(const UnitFile &file, const BenchFile &bench, const QList<PaperPhoto> &photos, const QDateTime &now)
+RestorationFacts gatherRestoration(const UnitFile &file, const BenchFile &bench, const QList<PaperPhoto> &photos,
+                                   const QDateTime &now)
 {
     const Unit &unit = file.unit;
     RestorationFacts facts;
@@ -142,7 +150,9 @@ RestorationFacts gatherRestoration(const UnitFile &file, const BenchFile &bench,
     facts.worker = plainText(bench.setting(settings::worker));
     facts.madeAt = now;
     facts.date = dayText(now.date());
-    facts.saidBy = unit.kind == UnitKind::Owners ? QStringLiteral("The owner said") : file.all<SourceRecord>().isEmpty() ? QStringLiteral("The seller said") : QStringLiteral("As reported");
+    facts.saidBy = unit.kind == UnitKind::Owners        ? QStringLiteral("The owner said")
+                   : file.all<SourceRecord>().isEmpty() ? QStringLiteral("The seller said")
+                                                        : QStringLiteral("As reported");
     facts.claim = withoutBareClaims(unit.claim);
     facts.pictures = chosenPictures(photos, now);
 
@@ -171,7 +181,8 @@ RestorationFacts gatherRestoration(const UnitFile &file, const BenchFile &bench,
             continue;
         }
         facts.safety.checks << fact;
-        facts.safety.recorded = facts.safety.recorded || proof.cameOut == ProofOutcome::Passed || proof.cameOut == ProofOutcome::Failed;
+        facts.safety.recorded =
+            facts.safety.recorded || proof.cameOut == ProofOutcome::Passed || proof.cameOut == ProofOutcome::Failed;
         if (const QString rules = plainText(proof.ruleSet); !rules.isEmpty() && !ruleSets.contains(rules))
             ruleSets << rules;
     }
@@ -181,8 +192,10 @@ RestorationFacts gatherRestoration(const UnitFile &file, const BenchFile &bench,
     for (const QString &sentence : notDone(file))
         facts.notDone << plainText(sentence);
     if (vague > 0)
-        facts.notDone << (vague == 1 ? QStringLiteral("One entry names no particular work or check; nothing is claimed for it.")
-                                     : QStringLiteral("%1 entries name no particular work or check; nothing is claimed for them.").arg(vague));
+        facts.notDone
+            << (vague == 1
+                    ? QStringLiteral("One entry names no particular work or check; nothing is claimed for it.")
+                    : QStringLiteral("%1 entries name no particular work or check; nothing is claimed for them.").arg(vague));
     facts.buyer = buyerFacts(unit);
     for (const Note &note : file.all<Note>())
         if (note.kind == NoteKind::Flaw)

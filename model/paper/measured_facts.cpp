@@ -98,12 +98,14 @@ Measured measuredRow(const Group &group, const BenchFile &bench)
     row.meter = meters.join(QStringLiteral(", then "));
     if (group.leaves) {
         row.leaves = valueOf(*group.leaves);
-        const auto judgement = group.leaves->value ? judge(*group.leaves->value, wanted, group.leaves->uncertainty) : Expected<Judgement>(Judgement{});
+        const auto judgement = group.leaves->value ? judge(*group.leaves->value, wanted, group.leaves->uncertainty)
+                                                   : Expected<Judgement>(Judgement{});
         const Verdict verdict = judgement ? judgement->verdict : Verdict::NoLimit;
         row.verdict = toWord(verdict);
         row.verdictText = verdictText(verdict);
         if (verdict == Verdict::TooCloseToCall && judgement->chanceWithin)
-            row.chance = QStringLiteral("%1 % likely within").arg(std::clamp(static_cast<int>(std::lround(*judgement->chanceWithin * 100)), 1, 99));
+            row.chance = QStringLiteral("%1 % likely within")
+                             .arg(std::clamp(static_cast<int>(std::lround(*judgement->chanceWithin * 100)), 1, 99));
     }
     return row;
 }
@@ -135,8 +137,12 @@ QList<Measured> measuredFacts(const UnitFile &file, const BenchFile &bench)
             if (!group.found)
                 group.found = &reading;
             break;
-        case Phase::DuringWork: group.during = &reading; break;
-        case Phase::AsItLeaves: group.leaves = &reading; break;
+        case Phase::DuringWork:
+            group.during = &reading;
+            break;
+        case Phase::AsItLeaves:
+            group.leaves = &reading;
+            break;
         }
     }
     std::stable_sort(groups.begin(), groups.end(), [](const Group &a, const Group &b) {
@@ -174,10 +180,12 @@ QList<RestorationFacts::Soaked> soakedFacts(const UnitFile &file, const QDateTim
             if (reading.soak != soak.id || !reading.value)
                 continue;
             ++count;
-            const auto judgement = judge(*reading.value, reading.wanted.isNone() ? soak.wanted : reading.wanted, reading.uncertainty);
+            const auto judgement =
+                judge(*reading.value, reading.wanted.isNone() ? soak.wanted : reading.wanted, reading.uncertainty);
             if (judgement && rank(judgement->verdict) > rank(worst))
                 worst = judgement->verdict;
-            if (reading.value->sense() == Sense::OverRange || (lowest && !lowest->measure().comparableWith(reading.value->measure())))
+            if (reading.value->sense() == Sense::OverRange ||
+                (lowest && !lowest->measure().comparableWith(reading.value->measure())))
                 continue;
             if (!lowest || reading.value->base() < lowest->base())
                 lowest = &*reading.value;

@@ -102,7 +102,8 @@ Pieces piecesOf(const QTextDocument &document, qreal height)
             addTable(*table, height, pieces);
         latest = table;
         if (heading) {
-            pieces.together << Span{*heading, table ? lines.first().bottom : lines.at(std::min<qsizetype>(1, lines.size() - 1)).bottom};
+            pieces.together << Span{*heading,
+                                    table ? lines.first().bottom : lines.at(std::min<qsizetype>(1, lines.size() - 1)).bottom};
             heading.reset();
         }
         if (!table && lines.size() > 1) {
@@ -135,7 +136,9 @@ qreal cutThrough(const QList<Span> &lines, qreal from, qreal to)
     for (const Span &line : lines) {
         if (line.top <= from + hair || line.top > to)
             continue;
-        const auto parted = std::count_if(lines.cbegin(), lines.cend(), [&line](const Span &other) { return other.top < line.top - hair && other.bottom > line.top + hair; });
+        const auto parted = std::count_if(lines.cbegin(), lines.cend(), [&line](const Span &other) {
+            return other.top < line.top - hair && other.bottom > line.top + hair;
+        });
         if (parted < fewest || (parted == fewest && line.top > best)) {
             best = line.top;
             fewest = parted;

@@ -18,8 +18,10 @@ bool needsShaping(const QString &text)
         case QChar::Script_Common:
         case QChar::Script_Latin:
         case QChar::Script_Greek:
-        case QChar::Script_Cyrillic: return c.isSurrogate();
-        default: return true;
+        case QChar::Script_Cyrillic:
+            return c.isSurrogate();
+        default:
+            return true;
         }
     });
 }

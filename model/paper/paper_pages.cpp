@@ -61,11 +61,9 @@ void settleHeadings(QTextDocument &document, int pixels)
 } // namespace
 
 PaperPages::PaperPages(const RestorationFacts &facts, PageSize size)
-    : m_facts(facts)
-    , m_page(sizeOf(size))
-    , m_body(sideMargin, topMargin, m_page.width() - 2 * sideMargin, m_page.height() - topMargin - bottomMargin)
-    , m_photos(facts.pictures, m_body.width(), paperFont(10, 500))
-    , m_document(std::make_unique<QTextDocument>())
+    : m_facts(facts), m_page(sizeOf(size)),
+      m_body(sideMargin, topMargin, m_page.width() - 2 * sideMargin, m_page.height() - topMargin - bottomMargin),
+      m_photos(facts.pictures, m_body.width(), paperFont(10, 500)), m_document(std::make_unique<QTextDocument>())
 {
     m_document->setUndoRedoEnabled(false);
     m_document->setDefaultFont(paperFont(12));
@@ -91,7 +89,10 @@ QString PaperPages::html() const
     Filling filling = restorationFilling(m_facts);
     QList<Filling> rows;
     for (qsizetype i = 0; i < m_photos.count(); ++i)
-        rows << Filling().put("index", QString::number(i)).put("width", length(m_body.width())).put("height", length(m_photos.height(i)))
+        rows << Filling()
+                    .put("index", QString::number(i))
+                    .put("width", length(m_body.width()))
+                    .put("height", length(m_photos.height(i)))
                     .put("above", length(i == 0 ? 13 : PhotoRows::gap));
     filling.put("photo_rows", rows);
     QList<Filling> captions;
@@ -139,7 +140,8 @@ void PaperPages::paintPhotos(QPainter &painter, int number) const
     for (QTextBlock block = m_document->begin(); block.isValid() && row < m_photos.count(); block = block.next()) {
         if (!block.begin().fragment().charFormat().isImageFormat())
             continue;
-        const qreal foot = m_document->documentLayout()->blockBoundingRect(block).top() + block.layout()->lineAt(0).rect().bottom();
+        const qreal foot =
+            m_document->documentLayout()->blockBoundingRect(block).top() + block.layout()->lineAt(0).rect().bottom();
         const qreal top = foot - m_photos.height(row);
         if (foot > cut.top && foot <= cut.bottom + 1)
             m_photos.paint(painter, row, {m_body.left(), m_body.top() + cut.headHeight() + top - cut.top});
@@ -154,7 +156,8 @@ void PaperPages::paintRunningHead(QPainter &painter) const
     painter.setPen(colour("faint"));
     const QFontMetricsF metrics(painter.font());
     const qreal dateWidth = metrics.horizontalAdvance(m_facts.date);
-    painter.drawText(QPointF(m_body.left(), runningHead), metrics.elidedText(again, Qt::ElideMiddle, m_body.width() - dateWidth - 20));
+    painter.drawText(QPointF(m_body.left(), runningHead),
+                     metrics.elidedText(again, Qt::ElideMiddle, m_body.width() - dateWidth - 20));
     painter.drawText(QPointF(m_body.right() - dateWidth, runningHead), m_facts.date);
 }
 

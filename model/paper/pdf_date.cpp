@@ -16,7 +16,8 @@ void shiftPlaces(QByteArray &pdf, qsizetype from, qsizetype shift)
     const qsizetype table = pdf.mid(last + key.size(), end - last - key.size()).toLongLong() + shift;
     pdf.replace(last + key.size(), end - last - key.size(), QByteArray::number(table));
     // "xref", the line with the count, then the entries.
-    for (qsizetype line = pdf.indexOf('\n', pdf.indexOf('\n', table) + 1) + 1; line > 0 && line + 18 <= pdf.size(); line = pdf.indexOf('\n', line) + 1) {
+    for (qsizetype line = pdf.indexOf('\n', pdf.indexOf('\n', table) + 1) + 1; line > 0 && line + 18 <= pdf.size();
+         line = pdf.indexOf('\n', line) + 1) {
         bool isNumber = false;
         const qsizetype place = pdf.mid(line, 10).toLongLong(&isNumber);
         if (!isNumber || (pdf.at(line + 17) != 'n' && pdf.at(line + 17) != 'f'))

@@ -27,13 +27,18 @@ QSize jpegSize(const QByteArray &bytes)
 QString captionOf(const Photo &photo, const QDateTime &now)
 {
     const QDateTime at = photo.takenAt.isValid() ? photo.takenAt : photo.at;
-    const QString day = at.isValid() ? QStringLiteral(", ") + QLocale::c().toString(at.toTimeZone(now.timeZone()).date(), QStringLiteral("d MMMM")) : QString();
+    const QString day = at.isValid() ? QStringLiteral(", ") +
+                                           QLocale::c().toString(at.toTimeZone(now.timeZone()).date(), QStringLiteral("d MMMM"))
+                                     : QString();
     const QString own = withoutBareClaims(photo.caption).replace(QLatin1Char('\n'), QLatin1Char(' '));
     const QString rest = own.isEmpty() ? QString() : QStringLiteral(": ") + own;
     switch (photo.phase) {
-    case Phase::AsFound: return QStringLiteral("As it arrived") + day + rest;
-    case Phase::AsItLeaves: return QStringLiteral("As it leaves") + day + rest;
-    case Phase::DuringWork: break;
+    case Phase::AsFound:
+        return QStringLiteral("As it arrived") + day + rest;
+    case Phase::AsItLeaves:
+        return QStringLiteral("As it leaves") + day + rest;
+    case Phase::DuringWork:
+        break;
     }
     return own.isEmpty() ? QStringLiteral("During the work") + day : own;
 }

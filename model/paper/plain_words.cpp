@@ -1,6 +1,7 @@
 #include "model/paper/plain_words.h"
 
 #include <QRegularExpression>
+#include <QSet>
 #include <QStringList>
 
 #include <algorithm>
@@ -14,22 +15,31 @@ bool isBidiControl(QChar c)
     return (c >= QChar(0x202A) && c <= QChar(0x202E)) || (c >= QChar(0x2066) && c <= QChar(0x2069));
 }
 
+QSet<QString> setOf(const char *words)
+{
+    const QStringList list = QString::fromLatin1(words).split(QLatin1Char(' '));
+    return QSet<QString>(list.cbegin(), list.cend());
+}
+
 // What is claimed of a unit without a fact behind it, and the words that usually stand around it.
-const QStringList bareWords{QStringLiteral("serviced"),    QStringLiteral("service"),      QStringLiteral("restored"),  QStringLiteral("restoration"),
-                            QStringLiteral("tested"),      QStringLiteral("refurbished"),  QStringLiteral("refurbed"),  QStringLiteral("refurb"),
-                            QStringLiteral("overhauled"),  QStringLiteral("overhaul"),     QStringLiteral("checked"),   QStringLiteral("reconditioned"),
-                            QStringLiteral("repaired"),    QStringLiteral("renovated")};
-const QStringList fillers{
-    QStringLiteral("a"),       QStringLiteral("all"),      QStringLiteral("also"),     QStringLiteral("and"),     QStringLiteral("as"),         QStringLiteral("been"),
-    QStringLiteral("by"),      QStringLiteral("complete"), QStringLiteral("completely"), QStringLiteral("deck"),  QStringLiteral("done"),       QStringLiteral("electrically"),
-    QStringLiteral("expert"),  QStringLiteral("expertly"), QStringLiteral("full"),     QStringLiteral("fully"),   QStringLiteral("function"),   QStringLiteral("functionally"),
-    QStringLiteral("good"),    QStringLiteral("has"),      QStringLiteral("have"),     QStringLiteral("in"),      QStringLiteral("is"),         QStringLiteral("it"),
-    QStringLiteral("just"),    QStringLiteral("lovingly"), QStringLiteral("machine"),  QStringLiteral("newly"),   QStringLiteral("ok"),         QStringLiteral("okay"),
-    QStringLiteral("order"),   QStringLiteral("perfect"),  QStringLiteral("perfectly"), QStringLiteral("professional"), QStringLiteral("professionally"), QStringLiteral("recently"),
-    QStringLiteral("the"),     QStringLiteral("this"),     QStringLiteral("thoroughly"), QStringLiteral("to"),    QStringLiteral("unit"),       QStringLiteral("was"),
-    QStringLiteral("were"),    QStringLiteral("well"),     QStringLiteral("work"),     QStringLiteral("working"), QStringLiteral("works"),      QStringLiteral("player"),
-    QStringLiteral("amplifier"), QStringLiteral("receiver"), QStringLiteral("turntable"), QStringLiteral("radio"), QStringLiteral("tuner"),     QStringLiteral("recorder"),
-    QStringLiteral("fine"),    QStringLiteral("100"),      QStringLiteral("everything"), QStringLiteral("properly"), QStringLiteral("carefully"), QStringLiteral("with"), QStringLiteral("care")};
+const QSet<QString> &bareWords()
+{
+    static const QSet<QString> words =
+        setOf("serviced service restored restoration tested refurbished refurbed refurb overhauled overhaul checked "
+              "reconditioned repaired renovated");
+    return words;
+}
+
+const QSet<QString> &fillers()
+{
+    static const QSet<QString> words =
+        setOf("100 a all also amplifier and as been by care carefully complete completely deck done electrically "
+              "everything expert expertly fine full fully function functionally good has have in is it just "
+              "lovingly machine newly ok okay order perfect perfectly player professional professionally properly "
+              "radio receiver recently recorder the this thoroughly to tuner turntable unit was well were with work "
+              "working works");
+    return words;
+}
 
 enum class Says { Something, Claim, Filler };
 
@@ -38,9 +48,9 @@ Says whatSays(const QString &clause)
     static const QRegularExpression notWord(QStringLiteral("[^\\p{L}\\p{N}]+"));
     Says says = Says::Filler;
     for (const QString &word : clause.toLower().split(notWord, Qt::SkipEmptyParts)) {
-        if (bareWords.contains(word))
+        if (bareWords().contains(word))
             says = Says::Claim;
-        else if (!fillers.contains(word))
+        else if (!fillers().contains(word))
             return Says::Something;
     }
     return says;
@@ -82,8 +92,8 @@ QString plainText(const QString &text)
             out += QLatin1Char(' ');
         else if (c.isHighSurrogate() && i + 1 < unix.size() && unix.at(i + 1).isLowSurrogate())
             out += c, out += unix.at(++i);
-        else if (c.isSurrogate() || c.category() == QChar::Other_Control || c == QChar(0xFFFC) || c == QChar(0xFFFE) || c == QChar(0xFFFF)
-                 || c == QChar(0xFEFF) || isBidiControl(c))
+        else if (c.isSurrogate() || c.category() == QChar::Other_Control || c == QChar(0xFFFC) || c == QChar(0xFFFE) ||
+                 c == QChar(0xFFFF) || c == QChar(0xFEFF) || isBidiControl(c))
             continue;
         else
             out += c;
@@ -124,7 +134,8 @@ QString isolated(const QString &text)
 {
     for (const QChar c : text) {
         const auto direction = c.direction();
-        if (direction == QChar::DirR || direction == QChar::DirAL || direction == QChar::DirRLO || direction == QChar::DirRLE || c.isSurrogate())
+        if (direction == QChar::DirR || direction == QChar::DirAL || direction == QChar::DirRLO || direction == QChar::DirRLE ||
+            c.isSurrogate())
             return QChar(0x2068) + text + QChar(0x2069);
     }
     return text;

@@ -43,7 +43,7 @@ struct RestorationFacts {
         QString verdict; ///< word of the enum: "within", "outside", "too_close_to_call", "no_limit"; of `leaves`
         QString verdictText;
         bool repeated = false; ///< more readings of this point are on record than shown
-        QString chance; ///< "72 % likely within", where too close to call
+        QString chance;        ///< "72 % likely within", where too close to call
     };
     struct Proved {
         QString text;

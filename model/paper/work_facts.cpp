@@ -11,14 +11,22 @@ namespace {
 QString workDone(StepKind kind)
 {
     switch (kind) {
-    case StepKind::Clean: return QStringLiteral("Cleaned");
-    case StepKind::Lubricate: return QStringLiteral("Lubricated");
-    case StepKind::Adjust: return QStringLiteral("Adjusted");
-    case StepKind::Solder: return QStringLiteral("Soldered");
-    case StepKind::Renew: return QStringLiteral("Renewed");
-    case StepKind::Align: return QStringLiteral("Aligned");
-    case StepKind::Investigate: return QStringLiteral("Investigated");
-    case StepKind::Other: break;
+    case StepKind::Clean:
+        return QStringLiteral("Cleaned");
+    case StepKind::Lubricate:
+        return QStringLiteral("Lubricated");
+    case StepKind::Adjust:
+        return QStringLiteral("Adjusted");
+    case StepKind::Solder:
+        return QStringLiteral("Soldered");
+    case StepKind::Renew:
+        return QStringLiteral("Renewed");
+    case StepKind::Align:
+        return QStringLiteral("Aligned");
+    case StepKind::Investigate:
+        return QStringLiteral("Investigated");
+    case StepKind::Other:
+        break;
     }
     return {};
 }
@@ -97,7 +105,8 @@ WorkFacts workFacts(const UnitFile &file)
     for (const Need &need : file.all<Need>()) {
         if (need.state != NeedState::Fitted)
             continue;
-        const RestorationFacts::Fitted part{withoutBareClaims(need.text), plainText(need.position), plainText(need.oldValue), need.quantity};
+        const RestorationFacts::Fitted part{withoutBareClaims(need.text), plainText(need.position), plainText(need.oldValue),
+                                            need.quantity};
         if (part.what.isEmpty()) {
             ++facts.vague;
             continue;
