@@ -142,11 +142,12 @@ Expected<Wanted> readWanted(QStringView text, const Measure &expected)
     }
 
     for (const QStringView mark : {QStringView(u"±"), QStringView(u"+/-"), QStringView(u"+-"), QStringView(u"+/\u2212")})
-        if (const qsizetype at = text.indexOf(mark); at == 0) { // "±50 mV": around zero
-            const QString end = text.mid(mark.size()).trimmed().toString();
-            return readBand(QLatin1Char('-') + end, end, expected);
-        } else if (at > 0) {
-            return readTolerance(text.left(at), text.mid(at + mark.size()), true, expected);
+        if (const qsizetype at = text.indexOf(mark); at >= 0) {
+            const QString end = text.mid(at + mark.size()).trimmed().toString();
+            const auto around = at == 0 ? amount(end, expected) : Expected<Quantity>(Trouble{});
+            if (around && !isRelative(around->measure()) && around->measure().symbol() != u"dB") // "±50 mV": around zero
+                return readBand(QLatin1Char('-') + end, end, expected);
+            return readTolerance(text.left(at), end, true, expected);
         }
 
     for (const QStringView mark : {QStringView(u"..."), QStringView(u".."), QStringView(u"\u2026"), QStringView(u" to "),
