@@ -210,7 +210,9 @@ Filling restorationFilling(const RestorationFacts &facts)
     for (const RestorationFacts::Labelled &line : facts.buyer)
         buyer << Filling().put("label", line.label).put("text", line.text);
     filling.put("buyer", buyer).put("flaws", textList(facts.flaws));
-    filling.put("no_flaws", QStringLiteral("No flaw was noted, which is not the same as none: look at the photos, and ask."));
+    filling.put("no_flaws", facts.pictures.isEmpty() ? QStringLiteral("No flaw was noted, which is not the same as none: ask.")
+                                                     : QStringLiteral("No flaw was noted, which is not the same as none: look at the photos, and ask."));
+    filling.put("notices", textList(facts.notices));
     putSafety(facts, filling);
     filling.put("use", textList(facts.use)).put("cautions", textList(facts.cautions));
     const bool tests = !facts.measured.isEmpty() || facts.safety.recorded;

@@ -10,6 +10,8 @@
 #include <QLocale>
 #include <QRegularExpression>
 
+#include <algorithm>
+
 namespace ts {
 
 namespace {
@@ -38,7 +40,9 @@ QStringList identityOf(const Unit &unit, const QString &name)
 {
     QStringList parts;
     const QString category = categoryText(unit.category);
-    if (!category.isEmpty() && !name.contains(category, Qt::CaseInsensitive))
+    const QStringList words = category.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    const bool said = std::any_of(words.begin(), words.end(), [&](const QString &word) { return name.contains(word, Qt::CaseInsensitive); });
+    if (!category.isEmpty() && !said)
         parts << category.at(0).toUpper() + category.mid(1);
     QStringList make;
     for (const QString &text : {plainText(unit.maker), plainText(unit.makerModel)})
@@ -102,6 +106,20 @@ QStringList useOf(const UnitFile &file)
             if (const QString text = withoutBareClaims(note.text); !text.isEmpty())
                 use << text;
     return use;
+}
+
+/// What has to be read before anything else.
+QStringList noticesOf(const UnitFile &file)
+{
+    QStringList notices;
+    for (const LeftOff &left : file.all<LeftOff>())
+        if (const QString reason = plainText(left.doNotPower); !reason.isEmpty())
+            notices << QStringLiteral("Do not power this unit: ") + reason;
+    if (file.unit.outcome == Outcome::BrokenForParts)
+        notices << QStringLiteral("This unit was broken for parts; it is not offered for use.");
+    if (file.unit.outcome == Outcome::Scrapped)
+        notices << QStringLiteral("This unit was scrapped; it is not offered for use.");
+    return notices;
 }
 
 QList<RestorationFacts::Labelled> buyerFacts(const Unit &unit)
@@ -202,7 +220,8 @@ RestorationFacts gatherRestoration(const UnitFile &file, const BenchFile &bench,
             if (const QString text = withoutBareClaims(note.text); !text.isEmpty())
                 facts.flaws << text;
     facts.use = useOf(file);
-    for (const QString &caution : cautions(file, bench))
+    facts.notices = noticesOf(file);
+    for (const QString &caution : handoverCautions(file, bench))
         facts.cautions << plainText(caution);
     facts.terms = withoutBareClaims(bench.setting(settings::terms));
     return facts;

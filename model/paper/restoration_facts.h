@@ -88,6 +88,7 @@ struct RestorationFacts {
     QString worker;
     QDateTime madeAt;
     QString date;
+    QStringList notices; ///< before everything else: it must not be powered, it was scrapped
     QString saidBy; ///< "The seller said", "The owner said"
     QString claim;
     QList<Picture> pictures;

@@ -78,9 +78,68 @@ bool needsMains(Hazard hazard)
     }
 }
 
+// What the hazard is to somebody who leaves the cover on: the name of what is inside, or a sentence where that is not enough.
+struct ForReceiver {
+    QString inside;
+    QString sentence;
+};
+
+ForReceiver forReceiver(Hazard hazard)
+{
+    switch (hazard) {
+    case Hazard::Mains:
+        return {QStringLiteral("mains voltage"), {}};
+    case Hazard::StoredCharge:
+    case Hazard::SwitchingPrimary:
+        return {QStringLiteral("charge that stays after the plug is out"), {}};
+    case Hazard::PictureTube:
+        return {QStringLiteral("very high voltage if it has a picture tube"), {}};
+    case Hazard::Laser:
+        return {QStringLiteral("an invisible laser beam"), {}};
+    case Hazard::ValveHighTension:
+        return {QStringLiteral("high tension if it has valves"), {}};
+    case Hazard::OldMaterials:
+        return {QStringLiteral("possibly materials that must not be disturbed"), {}};
+    case Hazard::Lithium:
+        return {{}, QStringLiteral("If it has a lithium cell: do not short, heat or post it loose; waste and carriage rules apply.")};
+    case Hazard::LiveChassis:
+        return {{}, QStringLiteral("Sets of this kind can have a live chassis: use it only with its back, knobs and screw covers in place, as "
+                                   "local codes allow.")};
+    case Hazard::Lifting:
+        return {{}, QStringLiteral("It may be heavy: lift it close to the body, and with two where it is over 25 kg.")};
+    case Hazard::TestGearPrecaution:
+        return {{}, QStringLiteral("The outer contact of an inlet is usually earth: do not connect it to a live chassis.")};
+    }
+    return {};
+}
+
+/// The hazards of the unit's category, less those that need mains where it has none.
+QList<Hazard> hazardsOf(const Unit &unit)
+{
+    const bool mains = mainsPowered(unit);
+    QList<Hazard> hazards = factsOf(unit.category).hazards;
+    if (mains && !hazards.contains(Hazard::Mains))
+        hazards.prepend(Hazard::Mains); // an active loudspeaker
+    if (!mains)
+        hazards.removeIf([](Hazard hazard) { return needsMains(hazard); });
+    return hazards;
+}
+
 bool sameName(const QString &a, const QString &b)
 {
     return a.simplified().compare(b.simplified(), Qt::CaseInsensitive) == 0;
+}
+
+/// What the notes on this unit's model warn of.
+QStringList modelCautions(const UnitFile &file, const BenchFile &bench)
+{
+    QStringList lines;
+    for (const ModelNotes &notes : bench.all<ModelNotes>())
+        if (!notes.removed && !notes.maker.isEmpty() && sameName(notes.maker, file.unit.maker) &&
+            sameName(notes.makerModel, file.unit.makerModel))
+            for (const QString &line : notes.cautions.split(QLatin1Char('\n'), Qt::SkipEmptyParts))
+                lines << line.trimmed();
+    return lines;
 }
 
 } // namespace
@@ -98,20 +157,31 @@ QStringList cautions(const UnitFile &file, const BenchFile &bench)
     for (const TeardownItem &item : file.all<TeardownItem>())
         if (!item.removed && item.state == TeardownState::Off && !item.caution.trimmed().isEmpty())
             say(item.what + QStringLiteral(": ") + item.caution.trimmed());
-    for (const ModelNotes &notes : bench.all<ModelNotes>())
-        if (!notes.removed && !notes.maker.isEmpty() && sameName(notes.maker, file.unit.maker) &&
-            sameName(notes.makerModel, file.unit.makerModel))
-            for (const QString &line : notes.cautions.split(QLatin1Char('\n'), Qt::SkipEmptyParts))
-                say(line.trimmed());
-
-    const bool mains = mainsPowered(file.unit);
-    QList<Hazard> hazards = factsOf(file.unit.category).hazards;
-    if (mains && !hazards.contains(Hazard::Mains))
-        hazards.prepend(Hazard::Mains); // an active loudspeaker
-    for (const Hazard hazard : hazards)
-        if (mains || !needsMains(hazard))
-            say(textOf(hazard));
+    for (const QString &line : modelCautions(file, bench))
+        say(line);
+    for (const Hazard hazard : hazardsOf(file.unit))
+        say(textOf(hazard));
     return all;
+}
+
+QStringList handoverCautions(const UnitFile &file, const BenchFile &bench)
+{
+    QStringList all = modelCautions(file, bench);
+    QStringList inside;
+    QStringList sentences;
+    for (const Hazard hazard : hazardsOf(file.unit)) {
+        const ForReceiver text = forReceiver(hazard);
+        if (!text.inside.isEmpty() && !inside.contains(text.inside))
+            inside << text.inside;
+        if (!text.sentence.isEmpty())
+            sentences << text.sentence;
+    }
+    if (!inside.isEmpty()) {
+        const QString last = inside.size() > 1 ? QStringLiteral(" and ") + inside.takeLast() : QString();
+        all << QStringLiteral("Inside there is %1%2. Opening it is for somebody qualified; local codes and licensed practice come first.")
+                   .arg(inside.join(QStringLiteral(", ")), last);
+    }
+    return all + sentences;
 }
 
 } // namespace ts

@@ -49,6 +49,10 @@ struct Standing {
 /// of, then those of its category and mains. Texts of the program defer to local codes and licensed practice.
 [[nodiscard]] QStringList cautions(const UnitFile &file, const BenchFile &bench);
 
+/// The same for whoever receives the unit and will not open it: what its model notes warn of, what is inside in one sentence, and
+/// what matters with the cover on. Defers to local codes and licensed practice. (Why it must not be powered is not in it.)
+[[nodiscard]] QStringList handoverCautions(const UnitFile &file, const BenchFile &bench);
+
 /// What was not done, not tested or could not be measured, one sentence each, worked out from the record alone.
 [[nodiscard]] QStringList notDone(const UnitFile &file);
 
