@@ -208,9 +208,11 @@ Expected<void> Connection::forEach(const QString &sql, const QVariantList &value
 Expected<QList<Row>> Connection::rows(const QString &sql, const QVariantList &values)
 {
     QList<Row> found;
-    const auto done = forEach(sql, values, [&found](const QSqlQuery &query) {
+    int columns = -1;
+    const auto done = forEach(sql, values, [&found, &columns](const QSqlQuery &query) {
         Row row;
-        const int columns = static_cast<int>(query.record().count());
+        if (columns < 0)
+            columns = static_cast<int>(query.record().count());
         row.reserve(columns);
         for (int i = 0; i < columns; ++i)
             row << query.value(i);
@@ -249,10 +251,10 @@ QString Connection::pick(const char *sqlite, const char *postgres) const
     return QString::fromLatin1(isPostgres() ? postgres : sqlite);
 }
 
-QString Connection::milliseconds(const QString &instant) const
+QString Connection::milliseconds(const QString &from, const QString &to) const
 {
-    // SQLite counts days from noon of 24 November 4714 BC; 2440587.5 is the beginning of 1970.
-    return pick("CAST(ROUND((julianday(%1) - 2440587.5) * 86400000.0) AS BIGINT)", "CAST(ROUND(extract(epoch FROM (%1)::timestamptz) * 1000) AS BIGINT)").arg(instant);
+    return pick("CAST(ROUND((julianday(%2) - julianday(%1)) * 86400000.0) AS BIGINT)",
+                "CAST(ROUND(extract(epoch FROM ((%2)::timestamptz - (%1)::timestamptz)) * 1000) AS BIGINT)").arg(from, to);
 }
 
 void Connection::listen(std::function<void()> changed)

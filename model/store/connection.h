@@ -45,8 +45,8 @@ public:
 
     /// What one engine says instead of the other. The only place, beside migration files, where the engines differ.
     [[nodiscard]] QString pick(const char *sqlite, const char *postgres) const;
-    /// SQL for the whole milliseconds of a stored instant, so that spans add up exactly.
-    [[nodiscard]] QString milliseconds(const QString &instant) const;
+    /// SQL for the whole milliseconds from one stored instant to another, so that spans add up exactly.
+    [[nodiscard]] QString milliseconds(const QString &from, const QString &to) const;
 
     /// Calls back when another session says that it changed the workbook (PostgreSQL; SQLite is polled by dataVersion).
     void listen(std::function<void()> changed);

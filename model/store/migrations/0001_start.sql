@@ -372,7 +372,7 @@ CREATE TABLE "clock_span" (
     "note" TEXT NOT NULL DEFAULT ''
 );
 -- ;;
-CREATE INDEX "clock_span_of_unit" ON "clock_span" ("unit");
+CREATE INDEX "clock_span_of_unit" ON "clock_span" ("unit", "removed", "started_at", "id", "ended_at", "counted_minutes");
 -- ;;
 CREATE TABLE "photo" (
     "id" TEXT NOT NULL PRIMARY KEY,
@@ -630,8 +630,6 @@ CREATE TABLE "left_off" (
     "loose" TEXT NOT NULL DEFAULT '',
     "do_not_power" TEXT NOT NULL DEFAULT ''
 );
--- ;;
-CREATE INDEX "left_off_of_unit" ON "left_off" ("unit") WHERE "removed" = 0;
 -- ;;
 CREATE TABLE "note" (
     "id" TEXT NOT NULL PRIMARY KEY,
