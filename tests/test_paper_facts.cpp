@@ -170,6 +170,19 @@ private Q_SLOTS:
             QVERIFY2(texts.contains(sentence), qPrintable(sentence));
     }
 
+    void whatMustNotBePoweredComesFirst()
+    {
+        QVERIFY(richSample(false).facts().notices.isEmpty());
+        PaperSample sample = bareSample();
+        LeftOff left;
+        left.doNotPower = QStringLiteral("primary exposed");
+        sample.add(left);
+        const QStringList texts = said(sample.facts());
+        const auto notice = texts.indexOf(QStringLiteral("Do not power this unit: primary exposed"));
+        QVERIFY(notice > 0);
+        QVERIFY(notice < texts.indexOf(QStringLiteral("What was wrong, and what was done")));
+    }
+
     void privateNotesStayPrivate() { QVERIFY(!restorationHtml(richSample(false).facts()).contains("bought too dear")); }
 
     void anEmptyUnitSaysWhatIsNotOnRecord()
@@ -179,7 +192,7 @@ private Q_SLOTS:
              {"No fault was noted at this bench, and no work is on record.", "Nothing was measured, or no reading was recorded.",
               "No acceptance check was recorded.", "No part is on record as fitted; what is inside was there when it came.",
               "The protection class is not on record. No electrical safety test of this unit is on record.",
-              "No flaw was noted, which is not the same as none: look at the photos, and ask."})
+              "No flaw was noted, which is not the same as none: ask."})
             QVERIFY2(texts.contains(QString::fromUtf8(sentence)), sentence);
         QVERIFY(texts.contains(QStringLiteral("As reported: “No sound, crackles when the volume is turned”")));
     }

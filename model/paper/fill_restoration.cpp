@@ -149,7 +149,7 @@ QString measuredNote(const RestorationFacts &facts)
     }
     if (spread)
         note << QStringLiteral(
-            "± is the uncertainty of the reading at 95 %: “within” and “outside” stand only where the whole of it says so.");
+            "± is the uncertainty of the reading at 95 %: “within” and “outside” are said only where all of it agrees.");
     if (repeated)
         note << QStringLiteral("Of several readings at one place, the first as found and the last as it leaves are shown.");
     return note.join(QLatin1Char(' '));
@@ -174,8 +174,8 @@ void putSafety(const RestorationFacts &facts, Filling &filling)
     filling.put(
         "safety_limits",
         safety.recorded
-            ? QStringLiteral("Made by the bench named above with the instruments named here. This is no certificate: local codes "
-                             "and licensed practice come first.")
+            ? QStringLiteral("Made by the bench with the instruments named; no certificate: local codes and licensed practice "
+                             "come first.")
             : QStringLiteral("Before use, have it looked at as your local codes ask; they and licensed practice come first."));
 }
 
@@ -210,16 +210,18 @@ Filling restorationFilling(const RestorationFacts &facts)
     for (const RestorationFacts::Labelled &line : facts.buyer)
         buyer << Filling().put("label", line.label).put("text", line.text);
     filling.put("buyer", buyer).put("flaws", textList(facts.flaws));
-    filling.put("no_flaws", facts.pictures.isEmpty() ? QStringLiteral("No flaw was noted, which is not the same as none: ask.")
-                                                     : QStringLiteral("No flaw was noted, which is not the same as none: look at the photos, and ask."));
+    filling.put("no_flaws",
+                facts.pictures.isEmpty()
+                    ? QStringLiteral("No flaw was noted, which is not the same as none: ask.")
+                    : QStringLiteral("No flaw was noted, which is not the same as none: look at the photos, and ask."));
     filling.put("notices", textList(facts.notices));
     putSafety(facts, filling);
     filling.put("use", textList(facts.use)).put("cautions", textList(facts.cautions));
     const bool tests = !facts.measured.isEmpty() || facts.safety.recorded;
-    filling.put("limits_of_tests", !tests ? QString()
-                                          : QStringLiteral("Measurements on this sheet were made with the instruments named and "
-                                                           "follow common workshop practice; they do not replace an "
-                                                           "inspection that local rules may ask for."));
+    filling.put("limits_of_tests", !tests
+                                       ? QString()
+                                       : QStringLiteral("Measured with the instruments named, by common workshop practice; this "
+                                                        "does not replace an inspection that local rules may ask for."));
     filling.put("terms", facts.terms).put("no_terms", QStringLiteral("No terms of this bench are on record."));
     filling.put("rights", QStringLiteral("Whatever stands here, your rights by law remain."));
     return filling;

@@ -22,8 +22,8 @@ namespace ts {
 namespace {
 
 constexpr qreal sideMargin = 52; // 13.8 mm
-constexpr qreal topMargin = 44;
-constexpr qreal bottomMargin = 72;
+constexpr qreal topMargin = 42;
+constexpr qreal bottomMargin = 66;
 constexpr qreal runningHead = 27; // baseline
 constexpr qreal footerRule = 60;  // from the sheet's lower edge
 
