@@ -2,8 +2,7 @@
 #include "tests/child.h"
 #include "tests/workbooks.h"
 
-#include <QSqlDatabase>
-#include <QSqlQuery>
+#include <sqlite3.h>
 
 #include <sched.h>
 #include <sys/mount.h>
@@ -168,18 +167,11 @@ private Q_SLOTS:
     {
         for (const bool sameTables : {false, true}) {
             const QString file = m_books.fresh(QStringLiteral("sqlite"));
-            const QString name = QUuid::createUuid().toString();
-            {
-                QSqlDatabase database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), name);
-                database.setDatabaseName(file);
-                QVERIFY(database.open());
-                database.exec(sameTables ? QStringLiteral("CREATE TABLE workbook (name, value)") : QStringLiteral("CREATE TABLE book (name)"));
-                if (sameTables) {
-                    database.exec(QStringLiteral("CREATE TABLE journal_item (a)"));
-                    database.exec(QStringLiteral("CREATE TABLE kept (a)"));
-                }
-            }
-            QSqlDatabase::removeDatabase(name);
+            sqlite3 *database = nullptr;
+            QCOMPARE(sqlite3_open(qPrintable(file), &database), SQLITE_OK);
+            QCOMPARE(sqlite3_exec(database, sameTables ? "CREATE TABLE workbook (name, value); CREATE TABLE journal_item (a); CREATE TABLE kept (a)"
+                                                       : "CREATE TABLE book (name)", nullptr, nullptr, nullptr), SQLITE_OK);
+            QCOMPARE(sqlite3_close(database), SQLITE_OK);
             const QByteArray before = read(file);
             const QString sentence = refusedToOpen(file);
             QVERIFY2(sentence.contains(QLatin1String("not a Turnscrew workbook")), qPrintable(sentence));

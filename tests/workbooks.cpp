@@ -1,7 +1,6 @@
 #include "tests/workbooks.h"
 
-#include <QSqlDatabase>
-#include <QSqlQuery>
+#include <QUuid>
 
 namespace ts::testing {
 

@@ -1,14 +1,8 @@
 #pragma once
 
 #include "model/records/kind.h"
-#include "model/store/book_address.h"
-#include "model/store/book_file.h"
+#include "model/store/session.h"
 
-#include <QSqlDatabase>
-#include <QSqlQuery>
-
-#include <functional>
-#include <memory>
 #include <unordered_map>
 #include <vector>
 
@@ -37,7 +31,7 @@ public:
     /// All rows of a query, columns as the engine gave them.
     [[nodiscard]] Expected<QList<Row>> rows(const QString &sql, const QVariantList &values = {});
     /// Calls `each` for every row until it answers false; rows are not kept.
-    Expected<void> forEach(const QString &sql, const QVariantList &values, const std::function<bool(const QSqlQuery &)> &each);
+    Expected<void> forEach(const QString &sql, const QVariantList &values, const std::function<bool(const Statement &)> &each);
     /// The first column of the first row, or a null value where there is no row.
     [[nodiscard]] Expected<QVariant> value(const QString &sql, const QVariantList &values = {});
     /// Runs a statement that cannot be prepared (BEGIN, PRAGMA, CREATE …).
@@ -54,27 +48,24 @@ public:
     [[nodiscard]] qint64 dataVersion();
 
 private:
-    Connection(BookAddress address, QString name);
-    Expected<void> setUp(Mode mode);
+    explicit Connection(BookAddress address) : m_address(std::move(address)) {}
     Expected<void> setUpServer();
     Expected<void> setUpFile();
     Expected<void> ready(); ///< opens a lost session again
-    void subscribe();
-    void noteLoss();
     void drop();
-    Expected<QSqlQuery *> prepared(const QString &sql, const QVariantList &values);
-    [[nodiscard]] Trouble trouble(const QSqlError &error);
+    Expected<Statement *> started(const QString &sql, const QVariantList &values);
+    Trouble refuse(const QString &sql, const SqlFailure &failure);
+    [[nodiscard]] Trouble trouble(const SqlFailure &failure);
 
     BookAddress m_address;
-    QString m_name;
-    QSqlDatabase m_database;
+    std::unique_ptr<Session> m_session;
     std::function<void()> m_changed;
     BookAccess m_access = BookAccess::Writable;
     bool m_lost = false;
     friend class Transaction;
     int m_held = 0; ///< transactions and readings under way, which end with the session
-    std::unordered_map<QString, std::unique_ptr<QSqlQuery>> m_statements;
-    std::vector<std::unique_ptr<QSqlQuery>> m_failed;
+    std::unordered_map<QString, std::unique_ptr<Statement>> m_statements;
+    std::vector<std::unique_ptr<Statement>> m_failed;
 };
 
 } // namespace ts

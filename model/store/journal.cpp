@@ -3,7 +3,6 @@
 #include "model/records/all_records.h"
 
 #include <QJsonDocument>
-#include <QSqlQuery>
 
 namespace ts {
 
@@ -73,7 +72,7 @@ Expected<QList<JournalEntry>> Journal::entries(const QString &rest, const QVaria
 {
     QList<JournalEntry> found;
     const auto done = m_connection.forEach(
-        QStringLiteral("SELECT j.number, j.at, j.who, j.sentence, j.takes_back, j.state FROM journal j ") + rest, values, [&](const QSqlQuery &row) {
+        QStringLiteral("SELECT j.number, j.at, j.who, j.sentence, j.takes_back, j.state FROM journal j ") + rest, values, [&](const Statement &row) {
             found << JournalEntry{row.value(0).toLongLong(), instantFromStored(row.value(1).toString()), row.value(2).toString(),
                                   row.value(3).toString(), row.value(4).toLongLong(), static_cast<JournalEntry::State>(row.value(5).toInt())};
             return true;
@@ -105,7 +104,7 @@ Expected<Change> Journal::change(const JournalEntry &entry)
     Change change(entry.sentence);
     std::optional<Trouble> trouble;
     const auto done = m_connection.forEach(
-        QStringLiteral("SELECT kind, before, after FROM journal_item WHERE journal = ? ORDER BY position"), {entry.number}, [&](const QSqlQuery &row) {
+        QStringLiteral("SELECT kind, before, after FROM journal_item WHERE journal = ? ORDER BY position"), {entry.number}, [&](const Statement &row) {
             const Kind *kind = kindNamed(row.value(0).toString());
             if (!kind) {
                 trouble = Trouble{QStringLiteral("Cannot read journal line %1").arg(entry.number),
@@ -141,7 +140,7 @@ Expected<QList<Journal::Touched>> Journal::touchedAfter(qint64 number, int limit
     QList<Touched> touched;
     const auto done = m_connection.forEach(
         QStringLiteral("SELECT journal, kind, record, unit, before, after FROM journal_item WHERE journal > ? ORDER BY journal, position LIMIT ?"),
-        {number, limit}, [&](const QSqlQuery &row) {
+        {number, limit}, [&](const Statement &row) {
             const auto before = QJsonDocument::fromJson(row.value(4).toString().toUtf8()).object();
             const auto after = QJsonDocument::fromJson(row.value(5).toString().toUtf8()).object();
             QStringList fields;

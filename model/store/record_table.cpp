@@ -49,7 +49,7 @@ RecordTable::RecordTable(Connection &connection, const Kind &kind) : m_connectio
     m_update = QStringLiteral("UPDATE %1 SET %2 WHERE \"id\" = ? AND \"version\" = ?").arg(table, set.join(QLatin1Char(',')));
 }
 
-Row RecordTable::read(const QSqlQuery &query) const
+Row RecordTable::read(const Statement &query) const
 {
     Row row;
     const auto &fields = m_kind.fields();
@@ -63,7 +63,7 @@ Expected<std::optional<Row>> RecordTable::get(const QUuid &id)
 {
     std::optional<Row> found;
     const auto done = m_connection.forEach(QStringLiteral("SELECT %1 FROM %2 WHERE \"id\" = ?").arg(m_columns, quoted(m_kind.table())),
-                                           {id.toString(QUuid::WithoutBraces)}, [&](const QSqlQuery &query) {
+                                           {id.toString(QUuid::WithoutBraces)}, [&](const Statement &query) {
                                                found = read(query);
                                                return false;
                                            });
@@ -80,7 +80,7 @@ Expected<QList<Row>> RecordTable::list(const QString &column, const QVariant &va
     const QString where = column.isEmpty() ? QString() : QStringLiteral(" AND %1 = ?").arg(quoted(column));
     const auto done = m_connection.forEach(
         QStringLiteral("SELECT %1 FROM %2 WHERE \"removed\" = 0%3 ORDER BY \"at\", \"id\"").arg(m_columns, quoted(m_kind.table()), where),
-        column.isEmpty() ? QVariantList() : QVariantList{value}, [&](const QSqlQuery &query) {
+        column.isEmpty() ? QVariantList() : QVariantList{value}, [&](const Statement &query) {
             rows << read(query);
             return true;
         });
@@ -92,7 +92,7 @@ Expected<QList<Row>> RecordTable::list(const QString &column, const QVariant &va
 Expected<void> RecordTable::forEach(const std::function<bool(const Row &)> &each)
 {
     return m_connection.forEach(QStringLiteral("SELECT %1 FROM %2 ORDER BY \"at\", \"id\"").arg(m_columns, quoted(m_kind.table())), {},
-                                [&](const QSqlQuery &query) { return each(read(query)); });
+                                [&](const Statement &query) { return each(read(query)); });
 }
 
 Expected<void> RecordTable::insert(Row &row)

@@ -24,7 +24,7 @@ public:
     [[nodiscard]] const Kind &kind() const { return m_kind; }
 
 private:
-    [[nodiscard]] Row read(const QSqlQuery &query) const;
+    [[nodiscard]] Row read(const Statement &query) const;
 
     Connection &m_connection;
     const Kind &m_kind;

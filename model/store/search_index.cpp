@@ -85,7 +85,7 @@ Expected<QList<SearchHit>> SearchIndex::find(const QString &text, int limit)
         return m_connection.forEach(
             QStringLiteral("SELECT m.kind, m.record, m.unit, u.\"tag\", u.\"name\", m.shown FROM (%1) AS m LEFT JOIN \"unit\" u ON u.\"id\" = m.unit ORDER BY m.number DESC")
                 .arg(matched),
-            {match, limit - static_cast<int>(hits.size())}, [&](const QSqlQuery &row) {
+            {match, limit - static_cast<int>(hits.size())}, [&](const Statement &row) {
                 hits << SearchHit{row.value(0).toString(), row.value(1).toString(), row.value(2).toString(),
                                   row.value(3).toLongLong(), row.value(4).toString(), row.value(5).toString()};
                 return true;

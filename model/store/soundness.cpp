@@ -66,7 +66,7 @@ Expected<void> checkRecords(Store &store, QStringList &lines)
 
 Expected<void> checkKept(Store &store, QStringList &lines)
 {
-    const auto done = store.connection().forEach(QStringLiteral("SELECT sha256, bytes FROM kept"), {}, [&](const QSqlQuery &query) {
+    const auto done = store.connection().forEach(QStringLiteral("SELECT sha256, bytes FROM kept"), {}, [&](const Statement &query) {
         const QString stated = query.value(0).toString();
         const auto bytes = query.value(1).toByteArray();
         if (QString::fromLatin1(QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex()) != stated)
@@ -88,7 +88,7 @@ Expected<void> checkKept(Store &store, QStringList &lines)
 
 Expected<void> checkJournal(Store &store, QStringList &lines)
 {
-    const auto done = store.connection().forEach(QStringLiteral("SELECT kind, record, after FROM journal_item"), {}, [&](const QSqlQuery &query) {
+    const auto done = store.connection().forEach(QStringLiteral("SELECT kind, record, after FROM journal_item"), {}, [&](const Statement &query) {
         if (!kindNamed(query.value(0).toString()))
             lines << QStringLiteral("The journal names an unknown kind \"%1\".").arg(query.value(0).toString());
         return lines.size() < mostLines;

@@ -1,7 +1,5 @@
 #include "model/store/sql_trouble.h"
 
-#include <QSqlError>
-
 namespace ts {
 
 namespace {
@@ -51,23 +49,13 @@ std::optional<Meaning> postgresMeaning(const QString &state)
 
 } // namespace
 
-QString plainReason(const QSqlError &error)
+QString plainReason(const SqlFailure &failure)
 {
-    QString text = error.databaseText().isEmpty() ? error.driverText() : error.databaseText();
-    text = text.section(QLatin1Char('\n'), 0, 0).trimmed();
+    QString text = failure.text.section(QLatin1Char('\n'), 0, 0).trimmed();
     for (const auto *prefix : {"ERROR:", "FATAL:", "fatal:"})
         if (text.startsWith(QLatin1String(prefix)))
             text = text.mid(static_cast<qsizetype>(qstrlen(prefix))).trimmed();
     return text.isEmpty() ? QStringLiteral("the database gave no reason") : text;
-}
-
-bool isGone(const QSqlError &error, const BookAddress &address)
-{
-    if (address.engine != BookAddress::Engine::Postgres)
-        return false;
-    const QString state = error.nativeErrorCode();
-    return state.startsWith(QLatin1String("08")) || state.startsWith(QLatin1String("57P")) || error.type() == QSqlError::ConnectionError
-        || (state.isEmpty() && error.databaseText().contains(QLatin1String("connection")));
 }
 
 Trouble goneTrouble(const BookAddress &address)
@@ -76,16 +64,16 @@ Trouble goneTrouble(const BookAddress &address)
                    QStringLiteral("try again when it is back")};
 }
 
-Trouble sqlTrouble(const QSqlError &error, const BookAddress &address)
+Trouble sqlTrouble(const SqlFailure &failure, const BookAddress &address)
 {
-    if (isGone(error, address))
+    if (failure.lost)
         return goneTrouble(address);
     const bool postgres = address.engine == BookAddress::Engine::Postgres;
-    const auto meaning = postgres ? postgresMeaning(error.nativeErrorCode()) : sqliteMeaning(error.nativeErrorCode().toInt());
+    const auto meaning = postgres ? postgresMeaning(failure.code) : sqliteMeaning(failure.code.toInt());
     const QString did = QStringLiteral("Cannot use %1").arg(address.display());
     if (meaning)
         return Trouble{did, meaning->wrong, meaning->todo};
-    return Trouble{did, plainReason(error), {}};
+    return Trouble{did, plainReason(failure), {}};
 }
 
 } // namespace ts

@@ -287,7 +287,7 @@ Expected<void> Store::copyRows(Store &target)
     for (qsizetype i = 0; i < plainTables.size(); ++i) {
         const QString &names = columns.at(i);
         const QString marks = QStringLiteral("?, ").repeated(names.count(QLatin1Char(','))) + QLatin1Char('?');
-        const auto done = m_connection->forEach(QStringLiteral("SELECT %1 FROM %2").arg(names, plainTables.at(i)), {}, [&](const QSqlQuery &query) {
+        const auto done = m_connection->forEach(QStringLiteral("SELECT %1 FROM %2").arg(names, plainTables.at(i)), {}, [&](const Statement &query) {
             QVariantList values;
             for (int c = 0; c <= names.count(QLatin1Char(',')); ++c)
                 values << query.value(c);
