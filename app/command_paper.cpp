@@ -16,8 +16,8 @@ namespace {
 
 struct PaperWish {
     QString out;
-    QString format; ///< pdf, html
-    std::optional<PageSize> size; ///< else the bench's own
+    QString format;                 ///< pdf, html
+    std::optional<PageSize> size;   ///< else the bench's own
     std::optional<QString> edition; ///< one that was handed over before
 };
 
@@ -33,7 +33,9 @@ Expected<PaperWish> wishOf(const Options &options, const QString &hint)
     if (!kind) // the command line writes its kinds with dashes
         return Trouble{kind.trouble().did, {}, dashed(kind.trouble().todo)};
     if (*kind != PaperKind::Restoration)
-        return Trouble{QStringLiteral("This version does not write the paper \"%1\" yet").arg(options.at(2)), {}, QStringLiteral("it writes restoration")};
+        return Trouble{QStringLiteral("This version does not write the paper \"%1\" yet").arg(options.at(2)),
+                       {},
+                       QStringLiteral("it writes restoration")};
     PaperWish wish;
     wish.out = options.value(QStringLiteral("o"));
     wish.format = QFileInfo(wish.out).suffix().toLower();
@@ -41,14 +43,16 @@ Expected<PaperWish> wishOf(const Options &options, const QString &hint)
         return Trouble{QStringLiteral("Say where it goes, as FILE.pdf or FILE.html"), {}, hint};
     if (options.has(QStringLiteral("size"))) {
         const QString size = options.value(QStringLiteral("size"));
-        if (size.compare(QLatin1String("A4"), Qt::CaseInsensitive) != 0 && size.compare(QLatin1String("Letter"), Qt::CaseInsensitive) != 0)
+        if (size.compare(QLatin1String("A4"), Qt::CaseInsensitive) != 0 &&
+            size.compare(QLatin1String("Letter"), Qt::CaseInsensitive) != 0)
             return Trouble{QStringLiteral("\"%1\" is no paper size").arg(size), {}, QStringLiteral("choose A4 or Letter")};
         wish.size = size.at(0).toUpper() == QLatin1Char('A') ? PageSize::A4 : PageSize::Letter;
     }
     if (options.has(QStringLiteral("edition")))
         wish.edition = options.value(QStringLiteral("edition"));
     if (wish.edition && wish.size)
-        return Trouble{QStringLiteral("A sheet that was handed over has its size already"), {}, QStringLiteral("leave --size out")};
+        return Trouble{
+            QStringLiteral("A sheet that was handed over has its size already"), {}, QStringLiteral("leave --size out")};
     return wish;
 }
 
@@ -66,16 +70,24 @@ Exit writeAgain(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWi
         return each.kind == PaperKind::Restoration && QString::number(each.edition) == *wish.edition;
     });
     if (paper == papers.end())
-        return run.refuse(Trouble{QStringLiteral("Unit %1 has no restoration sheet of edition %2").arg(tag, *wish.edition), {}, QStringLiteral("turnscrew show lists them")});
+        return run.refuse(Trouble{QStringLiteral("Unit %1 has no restoration sheet of edition %2").arg(tag, *wish.edition),
+                                  {},
+                                  QStringLiteral("turnscrew show lists them")});
     if (paper->format != wish.format)
-        return run.refuse(Trouble{QStringLiteral("Edition %1 was written as %2").arg(*wish.edition, paper->format), {}, QStringLiteral("name the file .") + paper->format});
+        return run.refuse(Trouble{QStringLiteral("Edition %1 was written as %2").arg(*wish.edition, paper->format),
+                                  {},
+                                  QStringLiteral("name the file .") + paper->format});
     const auto bytes = desk.kept(paper->sha256);
     if (!bytes)
         return run.refuse(bytes.trouble());
     QSaveFile file(wish.out);
     if (!file.open(QIODevice::WriteOnly) || file.write(*bytes) != bytes->size() || !file.commit())
         return run.refuse(cannotWrite(wish.out, file.errorString()));
-    run.out() << QStringLiteral("Wrote %1 (restoration sheet %2, edition %3 of unit %4, as it was handed over)\n").arg(wish.out).arg(paper->number).arg(paper->edition).arg(tag);
+    run.out() << QStringLiteral("Wrote %1 (restoration sheet %2, edition %3 of unit %4, as it was handed over)\n")
+                     .arg(wish.out)
+                     .arg(paper->number)
+                     .arg(paper->edition)
+                     .arg(tag);
     return Exit::Done;
 }
 
@@ -101,8 +113,10 @@ Exit writeNew(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWish
     const auto facts = factsOf(desk, unit, *bench, paper.at.toLocalTime());
     if (!facts)
         return run.refuse(facts.trouble());
-    const PageSize size = wish.size.value_or(bench->setting(settings::paperSize) == QLatin1String("Letter") ? PageSize::Letter : PageSize::A4);
-    const Expected<QByteArray> bytes = wish.format == QLatin1String("html") ? Expected<QByteArray>(restorationHtml(*facts)) : restorationPdf(*facts, size);
+    const PageSize size =
+        wish.size.value_or(bench->setting(settings::paperSize) == QLatin1String("Letter") ? PageSize::Letter : PageSize::A4);
+    const Expected<QByteArray> bytes =
+        wish.format == QLatin1String("html") ? Expected<QByteArray>(restorationHtml(*facts)) : restorationPdf(*facts, size);
     if (!bytes)
         return run.refuse(bytes.trouble());
 
@@ -125,9 +139,14 @@ Exit writeNew(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWish
     if (!kept)
         return run.refuse(kept.trouble());
     if (!file.commit())
-        return run.refuse(cannotWrite(wish.out, file.errorString(), QStringLiteral("the workbook kept its copy, and --edition %1 writes it").arg(kept->edition)));
+        return run.refuse(
+            cannotWrite(wish.out, file.errorString(),
+                        QStringLiteral("the workbook kept its copy, and --edition %1 writes it").arg(kept->edition)));
     run.out() << QStringLiteral("Wrote %1 (restoration sheet %2, edition %3 of unit %4, SHA-256 %5)\n")
-                     .arg(wish.out).arg(kept->number).arg(kept->edition).arg(facts->tag, kept->sha256.left(16));
+                     .arg(wish.out)
+                     .arg(kept->number)
+                     .arg(kept->edition)
+                     .arg(facts->tag, kept->sha256.left(16));
     return Exit::Done;
 }
 

@@ -26,7 +26,8 @@ const QList<Known> &knownSettings()
         {settings::worker, QStringLiteral("who does the work, as printed on papers")},
         {settings::terms, QStringLiteral("terms, printed on the restoration sheet")},
         {settings::country, QStringLiteral("three letters, such as GBR; for open-repair-data")},
-        {settings::currency, QStringLiteral("three letters, such as GBP; before the first money is recorded"), QStringLiteral("GBP")},
+        {settings::currency, QStringLiteral("three letters, such as GBP; before the first money is recorded"),
+         QStringLiteral("GBP")},
         {settings::hourlyRate, QStringLiteral("what an hour of yours is worth")},
         {settings::overheadRate, QStringLiteral("what the bench costs an hour")},
         {settings::mains, QStringLiteral("the bench's own mains, such as 230 V 50 Hz")},
@@ -44,7 +45,9 @@ Expected<void> checkMoney(const QString &value, const Currency &currency)
     if (money->minor() < 0)
         return Trouble{QStringLiteral("\"%1\" is below zero").arg(value), {}, {}};
     if (!(money->currency() == currency))
-        return Trouble{QStringLiteral("\"%1\" is not in %2").arg(value, currency.code()), QStringLiteral("that is the currency of this workbook"), {}};
+        return Trouble{QStringLiteral("\"%1\" is not in %2").arg(value, currency.code()),
+                       QStringLiteral("that is the currency of this workbook"),
+                       {}};
     return {};
 }
 
@@ -62,7 +65,8 @@ Expected<void> checkCurrency(Desk &desk, const QString &value, const Currency &c
         if (!count)
             return count.trouble();
         if (*count > 0)
-            return Trouble{QStringLiteral("The currency stays %1").arg(currency.code()), QStringLiteral("money is recorded in this workbook already"),
+            return Trouble{QStringLiteral("The currency stays %1").arg(currency.code()),
+                           QStringLiteral("money is recorded in this workbook already"),
                            QStringLiteral("choose it before the first unit is taken in")};
     }
     return {};
@@ -75,7 +79,8 @@ Expected<void> checkChannel(const BenchFile &bench, const QString &value)
         names << channel.name;
     if (names.contains(value))
         return {};
-    return Trouble{QStringLiteral("There is no channel \"%1\"").arg(value), names.isEmpty() ? QStringLiteral("this workbook has none yet") : QString(),
+    return Trouble{QStringLiteral("There is no channel \"%1\"").arg(value),
+                   names.isEmpty() ? QStringLiteral("this workbook has none yet") : QString(),
                    names.isEmpty() ? QString() : QStringLiteral("choose one of ") + names.join(QStringLiteral(", "))};
 }
 
@@ -93,7 +98,9 @@ Expected<void> checkSetting(Desk &desk, const BenchFile &bench, const QString &n
         return Trouble{QStringLiteral("\"%1\" is no paper size").arg(value), {}, QStringLiteral("choose A4 or Letter")};
     static const QRegularExpression country(QStringLiteral("^[A-Z]{3}$"));
     if (name == settings::country && !country.match(value).hasMatch())
-        return Trouble{QStringLiteral("\"%1\" is no country").arg(value), {}, QStringLiteral("write its three letters of ISO 3166-1, such as GBR")};
+        return Trouble{QStringLiteral("\"%1\" is no country").arg(value),
+                       {},
+                       QStringLiteral("write its three letters of ISO 3166-1, such as GBR")};
     return {};
 }
 
@@ -114,7 +121,10 @@ void list(QTextStream &out, const BenchFile &bench)
 {
     for (const Known &known : knownSettings()) {
         const QString value = bench.setting(known.name);
-        out << known.name << " = " << (!value.isEmpty() ? value : known.unset.isEmpty() ? QStringLiteral("(not set)") : QStringLiteral("(not set: %1)").arg(known.unset))
+        out << known.name << " = "
+            << (!value.isEmpty()        ? value
+                : known.unset.isEmpty() ? QStringLiteral("(not set)")
+                                        : QStringLiteral("(not set: %1)").arg(known.unset))
             << "\n    " << known.says << '\n';
     }
 }

@@ -20,8 +20,8 @@ void printRack(QTextStream &out, const QList<RackRow> &rack)
             stage = row.stage;
             out << (row.stage == Stage::Bench ? QStringLiteral("On the bench") : stageText(row.stage)) << '\n';
         }
-        out << "  " << tagText(row.tag) << "  " << row.name.simplified().left(44).leftJustified(44) << "  " << row.spent.display().rightJustified(10) << "  "
-            << durationText(static_cast<int>(row.minutes)).rightJustified(9);
+        out << "  " << tagText(row.tag) << "  " << row.name.simplified().left(44).leftJustified(44) << "  "
+            << row.spent.display().rightJustified(10) << "  " << durationText(static_cast<int>(row.minutes)).rightJustified(9);
         if (row.doNotPower)
             out << "  do not power";
         else if (row.stage == Stage::Held)

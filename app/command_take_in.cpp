@@ -16,11 +16,17 @@ struct TextOption {
     qsizetype most;
 };
 
-constexpr std::array textOptions{
-    TextOption{"name", &Unit::name, shortText}, TextOption{"maker", &Unit::maker, shortText}, TextOption{"model", &Unit::makerModel, shortText},
-    TextOption{"serial", &Unit::serial, shortText}, TextOption{"mains", &Unit::mains, shortText}, TextOption{"place", &Unit::place, shortText},
-    TextOption{"claim", &Unit::claim, longText}, TextOption{"accessories", &Unit::accessories, longText}, TextOption{"looks", &Unit::looks, longText},
-    TextOption{"function", &Unit::function, longText}, TextOption{"earlier-work", &Unit::earlierWork, longText}};
+constexpr std::array textOptions{TextOption{"name", &Unit::name, shortText},
+                                 TextOption{"maker", &Unit::maker, shortText},
+                                 TextOption{"model", &Unit::makerModel, shortText},
+                                 TextOption{"serial", &Unit::serial, shortText},
+                                 TextOption{"mains", &Unit::mains, shortText},
+                                 TextOption{"place", &Unit::place, shortText},
+                                 TextOption{"claim", &Unit::claim, longText},
+                                 TextOption{"accessories", &Unit::accessories, longText},
+                                 TextOption{"looks", &Unit::looks, longText},
+                                 TextOption{"function", &Unit::function, longText},
+                                 TextOption{"earlier-work", &Unit::earlierWork, longText}};
 
 constexpr std::array otherOptions{"category", "year", "class", "owner", "kind", "stage", "paid", "carriage"};
 
@@ -64,7 +70,8 @@ Expected<Wanted> wanted(const Options &options, const Currency &currency, Maker 
         unit.*option.member = *text;
     }
     if (unit.name.isEmpty())
-        return Trouble{QStringLiteral("--name is empty"), {}, QStringLiteral("call the unit what it is: maker, model, what kind of thing")};
+        return Trouble{
+            QStringLiteral("--name is empty"), {}, QStringLiteral("call the unit what it is: maker, model, what kind of thing")};
     const auto owner = plainText(options.value(QStringLiteral("owner")), QStringLiteral("--owner"), shortText);
     if (!owner)
         return owner.trouble();
@@ -80,21 +87,28 @@ Expected<Wanted> wanted(const Options &options, const Currency &currency, Maker 
     if (!stage)
         return stage.trouble();
     if (*stage == Stage::Held || *stage == Stage::Closed)
-        return Trouble{QStringLiteral("A unit cannot be taken in as %1").arg(toWord(*stage)), {}, QStringLiteral("take it in first, then move it with turnscrew stage")};
+        return Trouble{QStringLiteral("A unit cannot be taken in as %1").arg(toWord(*stage)),
+                       {},
+                       QStringLiteral("take it in first, then move it with turnscrew stage")};
     unit.category = *category;
     unit.kind = *kind;
     unit.stage = *stage;
     if (options.has(QStringLiteral("class"))) {
         const auto protection = fromWord<ProtectionClass>(options.value(QStringLiteral("class")).toUpper());
         if (!protection)
-            return Trouble{QStringLiteral("\"%1\" is no protection class").arg(options.value(QStringLiteral("class"))), {}, QStringLiteral("choose one of I, II, III")};
+            return Trouble{QStringLiteral("\"%1\" is no protection class").arg(options.value(QStringLiteral("class"))),
+                           {},
+                           QStringLiteral("choose one of I, II, III")};
         unit.protectionClass = protection;
     }
     if (options.has(QStringLiteral("year"))) {
         bool ok = false;
         const int year = options.value(QStringLiteral("year")).toInt(&ok);
         if (!ok || year < 1850 || year > maker.now().date().year() + 1)
-            return Trouble{QStringLiteral("\"%1\" is no year that a unit can be made in").arg(options.value(QStringLiteral("year"))), {}, {}};
+            return Trouble{
+                QStringLiteral("\"%1\" is no year that a unit can be made in").arg(options.value(QStringLiteral("year"))),
+                {},
+                {}};
         unit.year = year;
     }
     const auto paid = optionMoney(options, QStringLiteral("paid"), currency);
@@ -161,7 +175,8 @@ Exit runTakeIn(Invocation &run)
         return run.misuse(read.trouble().sentence());
     for (const auto *name : {"name", "category"})
         if (!options.has(QString::fromLatin1(name)))
-            return run.misuse(QStringLiteral("A unit needs a --%1; turnscrew take-in --help shows the rest.").arg(QLatin1String(name)));
+            return run.misuse(
+                QStringLiteral("A unit needs a --%1; turnscrew take-in --help shows the rest.").arg(QLatin1String(name)));
     const auto desk = run.open(options.at(0));
     if (!desk)
         return run.refuse(desk.trouble());

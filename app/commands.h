@@ -7,8 +7,8 @@ namespace ts {
 /// One word of the command line.
 struct Command {
     QString name;
-    QString usage;  ///< what follows the name
-    QString says;   ///< one line for the list
+    QString usage;      ///< what follows the name
+    QString says;       ///< one line for the list
     bool draws = false; ///< needs fonts and images
     Exit (*run)(Invocation &) = nullptr;
 };

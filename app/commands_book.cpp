@@ -49,7 +49,8 @@ Exit runDemo(Invocation &run)
     {
         Desk desk(*std::move(store), ids);
         name = desk.name();
-        made = bulk ? makeBulk(desk, clock, units, seed, run.progress(QStringLiteral("Units"))) : playDemo(desk, clock, run.progress(QStringLiteral("Demo")));
+        made = bulk ? makeBulk(desk, clock, units, seed, run.progress(QStringLiteral("Units")))
+                    : playDemo(desk, clock, run.progress(QStringLiteral("Demo")));
     }
     if (!made) {
         if (address->engine == BookAddress::Engine::Sqlite)

@@ -40,7 +40,8 @@ Expected<std::optional<double>> uncertaintyAsked(const Options &options, const Q
     }
     if (options.has(QStringLiteral("standard-uncertainty"))) {
         const auto given = plain(QStringLiteral("standard-uncertainty"));
-        return given ? Expected<std::optional<double>>(std::optional(expandedFromStandard(*given))) : Expected<std::optional<double>>(given.trouble());
+        return given ? Expected<std::optional<double>>(std::optional(expandedFromStandard(*given)))
+                     : Expected<std::optional<double>>(given.trouble());
     }
     return std::optional<double>();
 }
@@ -73,7 +74,9 @@ Exit runJudge(Invocation &run)
         return run.refuse(value.trouble());
     if (limit->measure().isNone())
         limit = Limit::parse(options.value(QStringLiteral("want")), value->measure());
-    const Quantity inUnit = value->measure().isNone() && value->sense() != Sense::OverRange ? Quantity(value->value(), limit->measure(), value->sense()) : *value;
+    const Quantity inUnit = value->measure().isNone() && value->sense() != Sense::OverRange
+                                ? Quantity(value->value(), limit->measure(), value->sense())
+                                : *value;
     const auto uncertainty = uncertaintyAsked(options, inUnit);
     if (!uncertainty)
         return run.refuse(uncertainty.trouble());
@@ -117,8 +120,10 @@ Exit listSums(Invocation &run, bool json)
     QJsonObject document;
     for (const Sum &sum : allSums()) {
         if (json) {
-            document.insert(sum.name, QJsonObject{{QStringLiteral("says"), sum.says}, {QStringLiteral("keys"), keyList(sum.keys)},
-                                                  {QStringLiteral("gives"), keyList(sum.gives)}, {QStringLiteral("source"), sum.source}});
+            document.insert(sum.name, QJsonObject{{QStringLiteral("says"), sum.says},
+                                                  {QStringLiteral("keys"), keyList(sum.keys)},
+                                                  {QStringLiteral("gives"), keyList(sum.gives)},
+                                                  {QStringLiteral("source"), sum.source}});
             continue;
         }
         run.out() << sum.name << ": " << sum.says << '\n';

@@ -49,10 +49,14 @@ Exit runPhoto(Invocation &run)
     options.add(QStringLiteral("caption"), QStringLiteral("text"));
     if (auto read = options.read(run.arguments(), 3, -1); !read)
         return run.misuse(read.trouble().sentence());
-    static const QHash<QString, Phase> phases{{QStringLiteral("found"), Phase::AsFound}, {QStringLiteral("during"), Phase::DuringWork}, {QStringLiteral("leaves"), Phase::AsItLeaves}};
-    const QString phase = options.has(QStringLiteral("phase")) ? options.value(QStringLiteral("phase")) : QStringLiteral("during");
+    static const QHash<QString, Phase> phases{{QStringLiteral("found"), Phase::AsFound},
+                                              {QStringLiteral("during"), Phase::DuringWork},
+                                              {QStringLiteral("leaves"), Phase::AsItLeaves}};
+    const QString phase =
+        options.has(QStringLiteral("phase")) ? options.value(QStringLiteral("phase")) : QStringLiteral("during");
     if (!phases.contains(phase))
-        return run.refuse(Trouble{QStringLiteral("\"%1\" is no phase").arg(phase), {}, QStringLiteral("choose one of found, during, leaves")});
+        return run.refuse(
+            Trouble{QStringLiteral("\"%1\" is no phase").arg(phase), {}, QStringLiteral("choose one of found, during, leaves")});
     const auto caption = plainText(options.value(QStringLiteral("caption")), QStringLiteral("The caption"));
     if (!caption)
         return run.refuse(caption.trouble());
@@ -73,9 +77,10 @@ Exit runPhoto(Invocation &run)
     const auto taken = (*desk)->get(*unit);
     if (!taken)
         return run.refuse(taken.trouble());
-    Change change(tagText(taken->tag) + QLatin1Char(' ') + (files.size() > 1     ? QStringLiteral("%1 photos").arg(files.size())
-                                                            : caption->isEmpty() ? QStringLiteral("Photo: ") + prepared.first().originalName
-                                                                                 : QStringLiteral("Photo: ") + *caption));
+    Change change(tagText(taken->tag) + QLatin1Char(' ') +
+                  (files.size() > 1     ? QStringLiteral("%1 photos").arg(files.size())
+                   : caption->isEmpty() ? QStringLiteral("Photo: ") + prepared.first().originalName
+                                        : QStringLiteral("Photo: ") + *caption));
     Maker maker = (*desk)->maker();
     for (const PreparedPhoto &each : prepared) {
         const auto sha256 = (*desk)->keep(each.bytes, each.thumbnail);
@@ -118,7 +123,9 @@ Exit runStage(Invocation &run)
     if (options.has(QStringLiteral("until"))) {
         wish.until = QDate::fromString(options.value(QStringLiteral("until")), Qt::ISODate);
         if (!wish.until.isValid())
-            return run.refuse(Trouble{QStringLiteral("\"%1\" is no date").arg(options.value(QStringLiteral("until"))), {}, QStringLiteral("write it as 2026-11-28")});
+            return run.refuse(Trouble{QStringLiteral("\"%1\" is no date").arg(options.value(QStringLiteral("until"))),
+                                      {},
+                                      QStringLiteral("write it as 2026-11-28")});
     }
     if (options.has(QStringLiteral("outcome"))) {
         const auto outcome = parseWord<Outcome>(options.value(QStringLiteral("outcome")), QStringLiteral("outcome"));
@@ -141,7 +148,8 @@ Exit runStage(Invocation &run)
         return run.refuse(change.trouble());
     if (auto applied = (*desk)->apply(*change); !applied)
         return run.refuse(applied.trouble());
-    run.out() << (change->isEmpty() ? QStringLiteral("%1 stands there already").arg(tagText(unit->tag)) : change->sentence()) << '\n';
+    run.out() << (change->isEmpty() ? QStringLiteral("%1 stands there already").arg(tagText(unit->tag)) : change->sentence())
+              << '\n';
     return Exit::Done;
 }
 

@@ -33,21 +33,24 @@ QString shown(QString text)
 } // namespace
 
 Invocation::Invocation(QStringList arguments, QString command, QString usage)
-    : m_arguments(std::move(arguments)), m_command(std::move(command)), m_usage(std::move(usage)), m_error(stderr, QIODevice::WriteOnly), m_ids(m_clock)
+    : m_arguments(std::move(arguments)), m_command(std::move(command)), m_usage(std::move(usage)),
+      m_error(stderr, QIODevice::WriteOnly), m_ids(m_clock)
 {
 }
 
 QString Invocation::usageHint() const
 {
     constexpr qsizetype oneLine = 140;
-    return m_usage.size() > oneLine ? QStringLiteral("turnscrew %1 --help shows how").arg(m_command) : QStringLiteral("use: turnscrew %1 %2").arg(m_command, m_usage);
+    return m_usage.size() > oneLine ? QStringLiteral("turnscrew %1 --help shows how").arg(m_command)
+                                    : QStringLiteral("use: turnscrew %1 %2").arg(m_command, m_usage);
 }
 
 Exit Invocation::finish(Exit exit)
 {
     m_out.flush();
     const QByteArray bytes = shown(std::exchange(m_answer, {})).toUtf8();
-    const bool written = std::fwrite(bytes.constData(), 1, static_cast<size_t>(bytes.size()), stdout) == static_cast<size_t>(bytes.size());
+    const bool written =
+        std::fwrite(bytes.constData(), 1, static_cast<size_t>(bytes.size()), stdout) == static_cast<size_t>(bytes.size());
     if (std::fflush(stdout) == 0 && written)
         return exit;
     return refuse(Trouble{QStringLiteral("The answer could not be written to standard output"), qt_error_string(errno), {}});
@@ -143,7 +146,9 @@ Expected<void> Options::read(const QStringList &arguments, int least, int most)
         const QString unknown = m_parser.unknownOptionNames().first();
         if (!unknown.isEmpty() && unknown.at(0).isLetter())
             return wrong(QStringLiteral("turnscrew %1 has no option \"%2\"").arg(m_command, unknown));
-        return Trouble{QStringLiteral("\"-%1\" was read as an option").arg(unknown), {}, QStringLiteral("put -- before a value that begins with a dash")};
+        return Trouble{QStringLiteral("\"-%1\" was read as an option").arg(unknown),
+                       {},
+                       QStringLiteral("put -- before a value that begins with a dash")};
     }
     const auto count = m_parser.positionalArguments().size();
     if (count < least)
@@ -158,9 +163,13 @@ Expected<QString> plainText(const QString &given, const QString &what, qsizetype
     const QString text = given.simplified();
     const auto control = std::find_if(text.begin(), text.end(), [](QChar c) { return c.category() == QChar::Other_Control; });
     if (control != text.end())
-        return Trouble{QStringLiteral("%1 holds a control character (U+%2)").arg(what).arg(control->unicode(), 4, 16, QLatin1Char('0')), {}, QStringLiteral("take it out")};
+        return Trouble{
+            QStringLiteral("%1 holds a control character (U+%2)").arg(what).arg(control->unicode(), 4, 16, QLatin1Char('0')),
+            {},
+            QStringLiteral("take it out")};
     if (text.size() > most)
-        return Trouble{QStringLiteral("%1 has %2 characters").arg(what).arg(text.size()), {}, QStringLiteral("%1 is the most").arg(most)};
+        return Trouble{
+            QStringLiteral("%1 has %2 characters").arg(what).arg(text.size()), {}, QStringLiteral("%1 is the most").arg(most)};
     return text;
 }
 
@@ -173,7 +182,8 @@ Expected<void> notTheBook(const QString &file, const QString &book)
     for (const auto *end : {"", "-wal", "-shm", "-journal"}) {
         std::error_code error; // one of the two not being there is no trouble here
         if (std::filesystem::equivalent(target, QFile::encodeName(address->file + QLatin1String(end)).toStdString(), error))
-            return Trouble{QStringLiteral("Cannot write %1").arg(file), QStringLiteral("it is the workbook itself"), QStringLiteral("choose another file")};
+            return Trouble{QStringLiteral("Cannot write %1").arg(file), QStringLiteral("it is the workbook itself"),
+                           QStringLiteral("choose another file")};
     }
     return {};
 }

@@ -47,7 +47,7 @@ Expected<QStringList> wordsOf(int argc, char **argv)
 {
     QStringList words;
     for (int i = 1; i < argc; ++i) {
-        QStringDecoder decoder(QStringConverter::Utf8);
+        QStringDecoder decoder(QStringConverter::Utf8, QStringConverter::Flag::Stateless); // half a character is none
         const QString word = decoder(argv[i]);
         if (decoder.hasError())
             return Trouble{QStringLiteral("Argument %1 is no text in UTF-8").arg(i), {}, QStringLiteral("type it again")};

@@ -110,18 +110,26 @@ QJsonObject leftOffObject(const Standing &stand)
 void insertFaultFinding(QJsonObject &document, const UnitFile &file)
 {
     document.insert(QStringLiteral("symptoms"), each<Symptom>(file, [](const Symptom &symptom) {
-        return QJsonObject{{QStringLiteral("text"), symptom.text}, {QStringLiteral("conditions"), textOrNull(symptom.conditions)}, {QStringLiteral("state"), toWord(symptom.state)}};
-    }));
+                        return QJsonObject{{QStringLiteral("text"), symptom.text},
+                                           {QStringLiteral("conditions"), textOrNull(symptom.conditions)},
+                                           {QStringLiteral("state"), toWord(symptom.state)}};
+                    }));
     document.insert(QStringLiteral("causes"), each<Cause>(file, [&](const Cause &cause) {
-        return QJsonObject{{QStringLiteral("symptom"), symptomText(file, cause.symptom)}, {QStringLiteral("text"), cause.text},
-                           {QStringLiteral("state"), toWord(cause.state)}, {QStringLiteral("likelihood_before"), numberOrNull(cause.weight)},
-                           {QStringLiteral("likelihood"), QJsonValue()}, {QStringLiteral("fix_minutes"), numberOrNull(cause.fixMinutes)},
-                           {QStringLiteral("fix_cost"), moneyOrNull(cause.fixCost)}, {QStringLiteral("fix_odds"), numberOrNull(cause.fixOdds)}};
-    }));
+                        return QJsonObject{{QStringLiteral("symptom"), symptomText(file, cause.symptom)},
+                                           {QStringLiteral("text"), cause.text},
+                                           {QStringLiteral("state"), toWord(cause.state)},
+                                           {QStringLiteral("likelihood_before"), numberOrNull(cause.weight)},
+                                           {QStringLiteral("likelihood"), QJsonValue()},
+                                           {QStringLiteral("fix_minutes"), numberOrNull(cause.fixMinutes)},
+                                           {QStringLiteral("fix_cost"), moneyOrNull(cause.fixCost)},
+                                           {QStringLiteral("fix_odds"), numberOrNull(cause.fixOdds)}};
+                    }));
     document.insert(QStringLiteral("checks"), each<Check>(file, [&](const Check &check) {
-        return QJsonObject{{QStringLiteral("symptom"), symptomText(file, check.symptom)}, {QStringLiteral("text"), check.text},
-                           {QStringLiteral("minutes"), numberOrNull(check.minutes)}, {QStringLiteral("came_out"), toWord(check.cameOut)}};
-    }));
+                        return QJsonObject{{QStringLiteral("symptom"), symptomText(file, check.symptom)},
+                                           {QStringLiteral("text"), check.text},
+                                           {QStringLiteral("minutes"), numberOrNull(check.minutes)},
+                                           {QStringLiteral("came_out"), toWord(check.cameOut)}};
+                    }));
     document.insert(QStringLiteral("check_next"), QJsonArray());
 }
 
@@ -129,41 +137,59 @@ void insertWork(QJsonObject &document, const UnitFile &file)
 {
     document.insert(QStringLiteral("readings"), each<Reading>(file, readingObject));
     document.insert(QStringLiteral("soaks"), each<Soak>(file, [&](const Soak &soak) {
-        qsizetype readings = 0;
-        for (const Reading &reading : file.all<Reading>())
-            readings += reading.soak == soak.id ? 1 : 0;
-        return QJsonObject{{QStringLiteral("name"), soak.name}, {QStringLiteral("readings"), readings}, {QStringLiteral("drift_per_hour"), QJsonValue()},
-                           {QStringLiteral("drift_low"), QJsonValue()}, {QStringLiteral("drift_high"), QJsonValue()}, {QStringLiteral("verdict"), QJsonValue()}};
-    }));
-    document.insert(QStringLiteral("steps"), each<Step>(file, [](const Step &step) {
-        return QJsonObject{{QStringLiteral("text"), step.text}, {QStringLiteral("minutes"), numberOrNull(step.minutes)}};
-    }));
+                        qsizetype readings = 0;
+                        for (const Reading &reading : file.all<Reading>())
+                            readings += reading.soak == soak.id ? 1 : 0;
+                        return QJsonObject{{QStringLiteral("name"), soak.name},
+                                           {QStringLiteral("readings"), readings},
+                                           {QStringLiteral("drift_per_hour"), QJsonValue()},
+                                           {QStringLiteral("drift_low"), QJsonValue()},
+                                           {QStringLiteral("drift_high"), QJsonValue()},
+                                           {QStringLiteral("verdict"), QJsonValue()}};
+                    }));
+    document.insert(
+        QStringLiteral("steps"), each<Step>(file, [](const Step &step) {
+            return QJsonObject{{QStringLiteral("text"), step.text}, {QStringLiteral("minutes"), numberOrNull(step.minutes)}};
+        }));
     document.insert(QStringLiteral("teardown"), each<TeardownItem>(file, [](const TeardownItem &item) {
-        return QJsonObject{{QStringLiteral("what"), item.what}, {QStringLiteral("fasteners"), textOrNull(item.fasteners)},
-                           {QStringLiteral("kept_in"), textOrNull(item.keptIn)}, {QStringLiteral("state"), toWord(item.state)}};
-    }));
+                        return QJsonObject{{QStringLiteral("what"), item.what},
+                                           {QStringLiteral("fasteners"), textOrNull(item.fasteners)},
+                                           {QStringLiteral("kept_in"), textOrNull(item.keptIn)},
+                                           {QStringLiteral("state"), toWord(item.state)}};
+                    }));
     document.insert(QStringLiteral("needs"), each<Need>(file, [](const Need &need) {
-        return QJsonObject{{QStringLiteral("text"), need.text}, {QStringLiteral("state"), toWord(need.state)},
-                           {QStringLiteral("price"), moneyOrNull(need.price)}, {QStringLiteral("quantity"), need.quantity}};
-    }));
+                        return QJsonObject{{QStringLiteral("text"), need.text},
+                                           {QStringLiteral("state"), toWord(need.state)},
+                                           {QStringLiteral("price"), moneyOrNull(need.price)},
+                                           {QStringLiteral("quantity"), need.quantity}};
+                    }));
     document.insert(QStringLiteral("spends"), each<Spend>(file, [](const Spend &spend) {
-        return QJsonObject{{QStringLiteral("text"), spend.text}, {QStringLiteral("kind"), toWord(spend.kind)}, {QStringLiteral("flow"), toWord(spend.flow)},
-                           {QStringLiteral("amount"), moneyOrNull(spend.amount)}, {QStringLiteral("currency"), spend.amount ? textOrNull(spend.amount->currency().code()) : QJsonValue()}};
-    }));
+                        return QJsonObject{{QStringLiteral("text"), spend.text},
+                                           {QStringLiteral("kind"), toWord(spend.kind)},
+                                           {QStringLiteral("flow"), toWord(spend.flow)},
+                                           {QStringLiteral("amount"), moneyOrNull(spend.amount)},
+                                           {QStringLiteral("currency"),
+                                            spend.amount ? textOrNull(spend.amount->currency().code()) : QJsonValue()}};
+                    }));
     document.insert(QStringLiteral("proofs"), each<Proof>(file, [](const Proof &proof) {
-        return QJsonObject{{QStringLiteral("text"), proof.text}, {QStringLiteral("came_out"), toWord(proof.cameOut)}, {QStringLiteral("kind"), toWord(proof.kind)}};
-    }));
+                        return QJsonObject{{QStringLiteral("text"), proof.text},
+                                           {QStringLiteral("came_out"), toWord(proof.cameOut)},
+                                           {QStringLiteral("kind"), toWord(proof.kind)}};
+                    }));
     document.insert(QStringLiteral("papers"), each<Paper>(file, [](const Paper &paper) {
-        return QJsonObject{{QStringLiteral("kind"), toWord(paper.kind)}, {QStringLiteral("version"), paper.edition},
-                           {QStringLiteral("made_at"), timeOrNull(paper.madeAt)}, {QStringLiteral("sha256"), paper.sha256}};
-    }));
+                        return QJsonObject{{QStringLiteral("kind"), toWord(paper.kind)},
+                                           {QStringLiteral("version"), paper.edition},
+                                           {QStringLiteral("made_at"), timeOrNull(paper.madeAt)},
+                                           {QStringLiteral("sha256"), paper.sha256}};
+                    }));
 }
 
 void insertMoney(QJsonObject &document, const UnitFile &file, const BenchFile &bench, const QDateTime &now)
 {
     const CostSheet sheet = costSheet(file, bench, now);
-    document.insert(QStringLiteral("hours"), QJsonObject{{QStringLiteral("minutes_to_date"), sheet.hours.minutes()},
-                                                         {QStringLiteral("minutes_planned"), numberOrNull(sheet.minutesPlanned)}});
+    document.insert(QStringLiteral("hours"),
+                    QJsonObject{{QStringLiteral("minutes_to_date"), sheet.hours.minutes()},
+                                {QStringLiteral("minutes_planned"), numberOrNull(sheet.minutesPlanned)}});
     document.insert(QStringLiteral("money"),
                     QJsonObject{{QStringLiteral("currency"), sheet.currency.code()},
                                 {QStringLiteral("spent"), sheet.spent.total.decimal()},
@@ -186,8 +212,10 @@ QJsonObject unitDocument(const UnitFile &file, const BenchFile &bench, const QDa
     document.insert(QStringLiteral("left_off"), leftOffObject(stand));
     QJsonArray log;
     for (const Event &event : timeline(file, bench))
-        log << QJsonObject{{QStringLiteral("at"), toStored(event.at)}, {QStringLiteral("what"), toWord(event.what)},
-                           {QStringLiteral("text"), event.detail.isEmpty() ? event.text : event.text + QStringLiteral(": ") + event.detail}};
+        log << QJsonObject{
+            {QStringLiteral("at"), toStored(event.at)},
+            {QStringLiteral("what"), toWord(event.what)},
+            {QStringLiteral("text"), event.detail.isEmpty() ? event.text : event.text + QStringLiteral(": ") + event.detail}};
     document.insert(QStringLiteral("log"), log);
     insertFaultFinding(document, file);
     insertWork(document, file);
@@ -203,10 +231,15 @@ QJsonObject rackDocument(const QList<RackRow> &rack, const Currency &currency)
 {
     QJsonArray units;
     for (const RackRow &row : rack)
-        units << QJsonObject{{QStringLiteral("tag"), tagText(row.tag)}, {QStringLiteral("name"), row.name}, {QStringLiteral("category"), toWord(row.category)},
-                             {QStringLiteral("kind"), toWord(row.kind)}, {QStringLiteral("stage"), toWord(row.stage)},
-                             {QStringLiteral("stage_since"), timeOrNull(row.stageSince)}, {QStringLiteral("spent"), row.spent.decimal()},
-                             {QStringLiteral("minutes"), row.minutes}, {QStringLiteral("source_id"), textOrNull(row.sourceId)}};
+        units << QJsonObject{{QStringLiteral("tag"), tagText(row.tag)},
+                             {QStringLiteral("name"), row.name},
+                             {QStringLiteral("category"), toWord(row.category)},
+                             {QStringLiteral("kind"), toWord(row.kind)},
+                             {QStringLiteral("stage"), toWord(row.stage)},
+                             {QStringLiteral("stage_since"), timeOrNull(row.stageSince)},
+                             {QStringLiteral("spent"), row.spent.decimal()},
+                             {QStringLiteral("minutes"), row.minutes},
+                             {QStringLiteral("source_id"), textOrNull(row.sourceId)}};
     return {{QStringLiteral("currency"), currency.code()}, {QStringLiteral("units"), units}};
 }
 

@@ -80,7 +80,7 @@ public:
         each<Paper>([this](const Paper &r) {
             add(r, r.madeAt.isValid() ? r.madeAt : r.at, EventKind::Paper,
                 QStringLiteral("Paper: %1 %2").arg(plain(toWord(r.kind))).arg(r.number),
-                joined({QStringLiteral("version %1").arg(r.version), r.format, r.title}));
+                joined({QStringLiteral("edition %1").arg(r.edition), r.format, r.title}));
         });
         each<Note>([this](const Note &r) {
             add(r, r.at, EventKind::Note,
