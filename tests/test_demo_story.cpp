@@ -1,7 +1,7 @@
 // The demo workbook: its story is played once through the program's own parts, then looked at from all sides.
 #include "model/demo/demo.h"
+#include "model/demo/player.h"
 #include "model/demo/scenario.h"
-#include "model/jot/jot.h"
 #include "model/records/all_records.h"
 #include "model/records/settings.h"
 #include "model/sums/spent.h"
@@ -25,7 +25,8 @@ QByteArray everything(Desk &desk)
     QJsonObject all;
     for (const Kind *kind : allKinds()) {
         QJsonArray rows;
-        for (const Row &row : desk.listRows(*kind).value())
+        const QList<Row> stored = desk.listRows(*kind).value();
+        for (const Row &row : stored)
             rows << kind->toJson(row);
         all.insert(kind->table(), rows);
     }
@@ -79,14 +80,20 @@ private Q_SLOTS:
         QVERIFY(lines > 300);
     }
 
-    // The player holds a line to its meaning: one that is taken otherwise is refused, and so is one that says nothing.
+    // The player holds a line to its meaning: one that is taken otherwise is refused by its place in the story, and nothing is recorded.
     void aLineTakenOtherwiseIsRefused()
     {
-        const UnitFile file = fileOf(*m_demo, 42);
-        const BenchFile bench = m_demo->benchFile().value();
-        Maker maker = m_demo->maker();
-        QCOMPARE(jot(QStringLiteral("saw left channel weak"), file, bench, maker).value().what, QStringLiteral("symptom"));
-        QCOMPARE(jot(QStringLiteral("left channel is weak"), file, bench, maker).value().what, QStringLiteral("note"));
+        const auto notes = m_demo->count(description<Note>());
+        const DemoEvent event{m_demo.clock.now(), 42, QStringLiteral("jot"),
+                              {{QStringLiteral("jot"), QStringLiteral("the left channel is weak")}, {QStringLiteral("expect"), QStringLiteral("symptom")}},
+                              QStringLiteral("wrong.json")};
+        Player player(*m_demo);
+        const QString why = refusal(player.play(event));
+        QVERIFY2(why.contains(QStringLiteral("wrong.json")) && why.contains(QStringLiteral("taken as note, not as symptom")), qPrintable(why));
+        QCOMPARE(m_demo->count(description<Note>()).value(), notes.value());
+        DemoEvent lost = event;
+        lost.tag = 9999;
+        QVERIFY(refusal(player.play(lost)).contains(QStringLiteral("9999")));
     }
 
     void coversStagesAndCategories()
@@ -175,7 +182,8 @@ private Q_SLOTS:
     void feesOfTheSales()
     {
         const auto fee = [this](int tag) {
-            for (const Spend &spend : fileOf(*m_demo, tag).all<Spend>())
+            const UnitFile file = fileOf(*m_demo, tag);
+            for (const Spend &spend : file.all<Spend>())
                 if (spend.kind == SpendKind::SellingFee)
                     return spend.amount->decimal();
             return QString();
@@ -214,7 +222,8 @@ private Q_SLOTS:
         const Unit donor = fileOf(*m_demo, 22).unit;
         QCOMPARE(donor.outcome, std::optional(Outcome::BrokenForParts));
         Money moved;
-        for (const Batch &batch : m_demo->list<Batch>(QStringLiteral("donor"), donor.id.text()).value())
+        const QList<Batch> batches = m_demo->list<Batch>(QStringLiteral("donor"), donor.id.text()).value();
+        for (const Batch &batch : batches)
             moved += batch.unitCost->times(batch.quantity);
         QCOMPARE(moved.decimal(), QStringLiteral("9.00"));
         QCOMPARE(spent(*m_demo, 22), QStringLiteral("9.00"));
@@ -274,6 +283,14 @@ private Q_SLOTS:
         QVERIFY(bench->all<FeeRule>().size() >= 5);
         QVERIFY(bench->all<ModelNotes>().size() >= 3);
         QVERIFY(!bench->setting(settings::terms).isEmpty());
+        const auto points = m_demo->list<TestPoint>();
+        wantOk(points);
+        qsizetype ofModels = 0;
+        for (const TestPoint &point : *points) {
+            QVERIFY2(point.unit.isNull() != point.modelNotes.isNull(), qPrintable(point.name)); // of one or of the other
+            ofModels += point.modelNotes.isNull() ? 0 : 1;
+        }
+        QVERIFY(ofModels >= 8);
     }
 
     void workbookIsSoundAndSmall()

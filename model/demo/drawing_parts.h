@@ -23,7 +23,18 @@ void drawBack(Scene &scene, const DemoPicture &picture);
 void drawInside(Scene &scene, const DemoPicture &picture);
 void drawDetail(Scene &scene, const DemoPicture &picture);
 
-// Things that more than one of them draws.
+// Parts of them, for more than one or to keep files short.
+/// A low wide box standing on the bench, in a wooden sleeve or not; answers its panel.
+QRectF drawCabinet(Scene &scene, const Finish &finish, double width, double height, bool sleeve = false);
+void drawBadge(Scene &scene, const DemoPicture &picture, const Finish &finish, QPointF at, double size = 26);
+void drawReelRecorder(Scene &scene, const DemoPicture &picture, const Finish &finish);
+void drawLoudspeakers(Scene &scene, const DemoPicture &picture, const Finish &finish);
+void drawRadio(Scene &scene, const DemoPicture &picture, const Finish &finish);
+void drawTestGear(Scene &scene, const DemoPicture &picture, const Finish &finish);
+void drawCapacitor(Scene &scene, int wear);
+void drawJoint(Scene &scene, int wear);
+void drawBurntBoard(Scene &scene, int wear);
+void drawRelay(Scene &scene, int wear);
 void drawBoard(Scene &scene, const QRectF &area, int density);
 void drawCan(Scene &scene, QPointF centre, double radius, const QColor &sleeve, bool vented); ///< an electrolytic from above
 

@@ -17,6 +17,18 @@ int namingColumn(const Kind &kind)
 
 } // namespace
 
+QJsonObject namedCells(const QJsonArray &row, std::initializer_list<const char *> names)
+{
+    QJsonObject fields;
+    qsizetype i = 0;
+    for (const char *name : names) {
+        if (i < row.size() && !row.at(i).isNull())
+            fields.insert(QString::fromLatin1(name), row.at(i));
+        ++i;
+    }
+    return fields;
+}
+
 QString RowWriter::naming(const Kind &kind, const Row &row)
 {
     const int column = namingColumn(kind);

@@ -2,9 +2,13 @@
 
 #include "model/desk/desk.h"
 
+#include <QJsonArray>
 #include <QJsonObject>
 
 namespace ts {
+
+/// {"text": row[0], …} of the names given; a shorter row, or a null in it, leaves fields out.
+[[nodiscard]] QJsonObject namedCells(const QJsonArray &row, std::initializer_list<const char *> names);
 
 /// Turns the story's words into rows: names records by what they say ("left channel") instead of by ids, and fills in what goes
 /// without saying (the bench's currency, instants as they are stored).

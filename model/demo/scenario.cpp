@@ -14,12 +14,12 @@ namespace {
 const QStringList &verbs()
 {
     static const QStringList all{
+        QStringLiteral("notes_on"), // before "points", which it may carry
         QStringLiteral("jot"),        QStringLiteral("photo"),     QStringLiteral("stage"),   QStringLiteral("unit"),     QStringLiteral("bought"),
         QStringLiteral("record"),     QStringLiteral("edit"),      QStringLiteral("points"),  QStringLiteral("bearings"), QStringLiteral("comparables"),
         QStringLiteral("plan"),       QStringLiteral("pins"),      QStringLiteral("spends"),  QStringLiteral("safety"),   QStringLiteral("proofs"),
         QStringLiteral("clock_from"), QStringLiteral("sale"),      QStringLiteral("paper"),   QStringLiteral("soak"),     QStringLiteral("soak_reading"),
-        QStringLiteral("soak_end"),   QStringLiteral("lot_shares"), QStringLiteral("settings"), QStringLiteral("ranges"),  QStringLiteral("stock"),
-        QStringLiteral("notes_on")};
+        QStringLiteral("soak_end"),   QStringLiteral("lot_shares"), QStringLiteral("settings"), QStringLiteral("ranges"),  QStringLiteral("stock")};
     return all;
 }
 
