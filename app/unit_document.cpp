@@ -7,6 +7,9 @@
 
 #include <QJsonArray>
 
+#include <algorithm>
+#include <array>
+
 namespace ts {
 
 namespace {
@@ -72,8 +75,39 @@ QJsonObject readingObject(const Reading &reading)
             {QStringLiteral("conditions"), textOrNull(reading.conditions)}};
 }
 
-void insertIdentity(QJsonObject &document, const Unit &unit)
+QJsonObject soakObject(const UnitFile &file, const Soak &soak)
 {
+    // From harmless to telling: the worst verdict speaks for the soak.
+    constexpr std::array order{Verdict::NoLimit, Verdict::Within, Verdict::TooCloseToCall, Verdict::Outside};
+    const auto rank = [&order](Verdict verdict) { return std::find(order.begin(), order.end(), verdict); };
+    qsizetype count = 0;
+    std::optional<Verdict> worst;
+    for (const Reading &reading : file.all<Reading>()) {
+        if (reading.soak != soak.id)
+            continue;
+        ++count;
+        if (!reading.value)
+            continue;
+        const auto judged = judge(*reading.value, reading.wanted.isNone() ? soak.wanted : reading.wanted, reading.uncertainty);
+        if (judged && (!worst || rank(judged->verdict) > rank(*worst)))
+            worst = judged->verdict;
+    }
+    return {{QStringLiteral("name"), soak.name},
+            {QStringLiteral("readings"), count},
+            {QStringLiteral("drift_per_hour"), QJsonValue()},
+            {QStringLiteral("drift_low"), QJsonValue()},
+            {QStringLiteral("drift_high"), QJsonValue()},
+            {QStringLiteral("verdict"), wordOrNull(worst)}};
+}
+
+void insertIdentity(QJsonObject &document, const Unit &unit, const BenchFile &bench)
+{
+    const Contact *owner = bench.find(unit.owner);
+    document.insert(QStringLiteral("owner"), owner ? textOrNull(owner->name) : QJsonValue());
+    document.insert(QStringLiteral("accessories"), textOrNull(unit.accessories));
+    document.insert(QStringLiteral("looks"), textOrNull(unit.looks));
+    document.insert(QStringLiteral("function"), textOrNull(unit.function));
+    document.insert(QStringLiteral("earlier_work"), textOrNull(unit.earlierWork));
     document.insert(QStringLiteral("tag"), tagText(unit.tag));
     document.insert(QStringLiteral("name"), unit.name);
     document.insert(QStringLiteral("maker"), textOrNull(unit.maker));
@@ -136,17 +170,7 @@ void insertFaultFinding(QJsonObject &document, const UnitFile &file)
 void insertWork(QJsonObject &document, const UnitFile &file)
 {
     document.insert(QStringLiteral("readings"), each<Reading>(file, readingObject));
-    document.insert(QStringLiteral("soaks"), each<Soak>(file, [&](const Soak &soak) {
-                        qsizetype readings = 0;
-                        for (const Reading &reading : file.all<Reading>())
-                            readings += reading.soak == soak.id ? 1 : 0;
-                        return QJsonObject{{QStringLiteral("name"), soak.name},
-                                           {QStringLiteral("readings"), readings},
-                                           {QStringLiteral("drift_per_hour"), QJsonValue()},
-                                           {QStringLiteral("drift_low"), QJsonValue()},
-                                           {QStringLiteral("drift_high"), QJsonValue()},
-                                           {QStringLiteral("verdict"), QJsonValue()}};
-                    }));
+    document.insert(QStringLiteral("soaks"), each<Soak>(file, [&](const Soak &soak) { return soakObject(file, soak); }));
     document.insert(
         QStringLiteral("steps"), each<Step>(file, [](const Step &step) {
             return QJsonObject{{QStringLiteral("text"), step.text}, {QStringLiteral("minutes"), numberOrNull(step.minutes)}};
@@ -175,6 +199,12 @@ void insertWork(QJsonObject &document, const UnitFile &file)
                         return QJsonObject{{QStringLiteral("text"), proof.text},
                                            {QStringLiteral("came_out"), toWord(proof.cameOut)},
                                            {QStringLiteral("kind"), toWord(proof.kind)}};
+                    }));
+    document.insert(QStringLiteral("photos"), each<Photo>(file, [](const Photo &photo) {
+                        return QJsonObject{{QStringLiteral("caption"), textOrNull(photo.caption)},
+                                           {QStringLiteral("phase"), toWord(photo.phase)},
+                                           {QStringLiteral("taken_at"), timeOrNull(photo.takenAt)},
+                                           {QStringLiteral("sha256"), photo.sha256}};
                     }));
     document.insert(QStringLiteral("papers"), each<Paper>(file, [](const Paper &paper) {
                         return QJsonObject{{QStringLiteral("kind"), toWord(paper.kind)},
@@ -208,7 +238,7 @@ QJsonObject unitDocument(const UnitFile &file, const BenchFile &bench, const QDa
 {
     QJsonObject document;
     const Standing stand = standing(file, bench);
-    insertIdentity(document, file.unit);
+    insertIdentity(document, file.unit, bench);
     document.insert(QStringLiteral("left_off"), leftOffObject(stand));
     QJsonArray log;
     for (const Event &event : timeline(file, bench))

@@ -140,6 +140,7 @@ const QStringList words{u"category"_s,
                         u"checks[].came_out"_s,
                         u"readings[].phase"_s,
                         u"readings[].verdict"_s,
+                        u"soaks[].verdict"_s,
                         u"teardown[].state"_s,
                         u"needs[].state"_s,
                         u"proofs[].came_out"_s,
@@ -210,7 +211,18 @@ private Q_SLOTS:
         soak.unit = *desk->unitByTag(1);
         soak.name = u"four hours with music"_s;
         soak.startedAt = soak.at;
-        wantOk(desk->apply(Change(u"Soak begun"_s).add(soak)));
+        soak.wanted = *Limit::parse(u"<= 60 °C");
+        Change change(u"Soak begun"_s);
+        change.add(soak);
+        for (const char16_t *value : {u"48 °C", u"61 °C", u"55 °C"}) {
+            Reading reading = desk->maker().fresh<Reading>();
+            reading.unit = soak.unit;
+            reading.soak = soak.id;
+            reading.name = u"heat sink"_s;
+            reading.value = *Quantity::parse(QStringView(value));
+            change.add(reading);
+        }
+        wantOk(desk->apply(change));
     }
 
     void aUnitHasAllKeys()
@@ -229,8 +241,13 @@ private Q_SLOTS:
         QCOMPARE(left.value(u"next"_s).toString(), u"fit the lid"_s);
         QCOMPARE(left.value(u"do_not_power"_s).toString(), u"lid is off"_s);
         QCOMPARE(left.value(u"loose"_s).toString(), u"lid"_s);
-        const QJsonObject ripple = unit.value(u"readings"_s).toArray().at(0).toObject();
-        QCOMPARE(ripple.value(u"point"_s).toString(), u"ripple"_s);
+        const QJsonObject soak = unit.value(u"soaks"_s).toArray().at(0).toObject();
+        QCOMPARE(soak.value(u"readings"_s).toInt(), 3);
+        QCOMPARE(soak.value(u"verdict"_s).toString(), u"outside"_s); // one of three is: limits are the soak's own
+        QJsonObject ripple;
+        for (const QJsonValue &reading : unit.value(u"readings"_s).toArray())
+            if (reading[u"point"] == u"ripple"_s)
+                ripple = reading.toObject();
         QCOMPARE(ripple.value(u"value"_s).toDouble(), 1.2);
         QCOMPARE(ripple.value(u"unit"_s).toString(), u"V"_s);
         QCOMPARE(ripple.value(u"wanted_high"_s).toDouble(), 0.2); // in the unit shown, not in the limit's

@@ -125,8 +125,8 @@ Jotted move(const Jotting &jotting, const PartLine &part, const Named<Need> &nam
         aside += QStringLiteral(" · %1 of %2").arg(count).arg(before.quantity);
     }
     fill(after, part);
-    if (const Belonging named = plainlyNamed(jotting.text, jotting.file); named.text != jotting.text)
-        after.symptom = named.id();
+    if (const Belonging aimed = plainlyNamed(jotting.text, jotting.file); aimed.text != jotting.text)
+        after.symptom = aimed.id();
     after.quantity = count;
     after.state = state;
     after.stateSince = jotting.maker.now();
