@@ -3,6 +3,7 @@
 // times as slow as it needs to be.
 #include "model/store/session.h"
 
+#include <QSet>
 #include <QSqlDatabase>
 #include <QSqlDriver>
 #include <QSqlError>
@@ -21,15 +22,20 @@ SqlFailure failureOf(sqlite3 *database)
     return {QString::number(sqlite3_extended_errcode(database)), QString::fromUtf8(sqlite3_errmsg(database)), false};
 }
 
+/// The statements of one session that are not let go of yet; the session and its statements share it, since either may go first.
+/// SQLite's own list is of no use here: the search index keeps statements in it that are its own to let go of.
+using Held = QSet<sqlite3_stmt *>;
+
 class FileStatement final : public Statement {
 public:
-    FileStatement(sqlite3 *database, sqlite3_stmt *statement, std::shared_ptr<const bool> open)
-        : m_database(database), m_statement(statement), m_open(std::move(open))
+    FileStatement(sqlite3 *database, sqlite3_stmt *statement, std::shared_ptr<Held> held)
+        : m_database(database), m_statement(statement), m_held(std::move(held))
     {
+        m_held->insert(m_statement);
     }
     ~FileStatement() override
     {
-        if (*m_open) // else the session has let go of it
+        if (m_held->remove(m_statement)) // else the session has let go of it
             sqlite3_finalize(m_statement);
     }
 
@@ -98,7 +104,7 @@ private:
 
     sqlite3 *m_database;
     sqlite3_stmt *m_statement;
-    std::shared_ptr<const bool> m_open;
+    std::shared_ptr<Held> m_held;
     QByteArrayList m_texts;
 };
 
@@ -114,8 +120,7 @@ public:
     ~FileSession() override
     {
         // Statements may outlive the session, but SQLite does not close a file that has one.
-        *m_open = false;
-        while (sqlite3_stmt *left = m_database ? sqlite3_next_stmt(m_database, nullptr) : nullptr)
+        for (sqlite3_stmt *left : std::exchange(*m_held, {}))
             sqlite3_finalize(left);
         m_qt.close();
         m_qt = QSqlDatabase();
@@ -149,7 +154,7 @@ public:
         const QByteArray text = sql.toUtf8();
         sqlite3_stmt *statement = nullptr;
         if (sqlite3_prepare_v3(m_database, text.constData(), static_cast<int>(text.size()), SQLITE_PREPARE_PERSISTENT, &statement, nullptr) == SQLITE_OK)
-            return std::make_unique<FileStatement>(m_database, statement, m_open);
+            return std::make_unique<FileStatement>(m_database, statement, m_held);
         failure = failureOf(m_database);
         return nullptr;
     }
@@ -158,7 +163,7 @@ private:
     QString m_name;
     QSqlDatabase m_qt;
     sqlite3 *m_database = nullptr;
-    std::shared_ptr<bool> m_open = std::make_shared<bool>(true);
+    std::shared_ptr<Held> m_held = std::make_shared<Held>();
 };
 
 } // namespace
