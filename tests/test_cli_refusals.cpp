@@ -227,6 +227,10 @@ private Q_SLOTS:
         const QString folder = m_books.path(u"locked"_s);
         QVERIFY(QDir().mkpath(folder));
         const QString book = folder + u"/book.turnscrew"_s;
+        const QString anyones = m_books.path(u"anyones"_s); // a sheet could be written here
+        const QString never = anyones + u"/never.pdf"_s;
+        QVERIFY(QDir().mkpath(anyones));
+        ::chmod(qPrintable(anyones), 0777);
         write(book, m_whole);
         ::chmod(qPrintable(m_books.path({})), 0755);
         ::chmod(qPrintable(m_folder), 0755);
@@ -238,22 +242,21 @@ private Q_SLOTS:
             if (::access(PROGRAM, X_OK) != 0)
                 return say("cannot");
             say(QByteArray::number(program({u"show"_s, book}).status));
-            const QList<QStringList> writing{
-                {u"jot"_s, book, u"1"_s, u"saw hum"_s},
-                {u"stage"_s, book, u"1"_s, u"bench"_s},
-                {u"undo"_s, book},
-                {u"set"_s, book, u"worker"_s, u"R. M."_s},
-                {u"take-in"_s, book, u"--name"_s, u"Set"_s, u"--category"_s, u"radio"_s},
-                {u"photo"_s, book, u"1"_s, at(u"good.png"_s)},
-                {u"import"_s, book, at(u"good.csv"_s), u"--as"_s, u"units"_s},
-                {u"paper"_s, book, u"1"_s, u"restoration"_s, u"-o"_s, u"/tmp/turnscrew-never-%1.pdf"_s.arg(::getpid())}};
+            const QList<QStringList> writing{{u"jot"_s, book, u"1"_s, u"saw hum"_s},
+                                             {u"stage"_s, book, u"1"_s, u"bench"_s},
+                                             {u"undo"_s, book},
+                                             {u"set"_s, book, u"worker"_s, u"R. M."_s},
+                                             {u"take-in"_s, book, u"--name"_s, u"Set"_s, u"--category"_s, u"radio"_s},
+                                             {u"photo"_s, book, u"1"_s, at(u"good.png"_s)},
+                                             {u"import"_s, book, at(u"good.csv"_s), u"--as"_s, u"units"_s},
+                                             {u"paper"_s, book, u"1"_s, u"restoration"_s, u"-o"_s, never}};
             for (const QStringList &words : writing) {
                 const Answer answer = program(words);
                 say(answer.status == refused && answer.err.count(u'\n') == 1 && answer.err.contains(u"read-only"_s)
                         ? QByteArray("refused")
                         : words.first().toUtf8() + ' ' + answer.told().simplified());
             }
-            say(QFile::exists(u"/tmp/turnscrew-never-%1.pdf"_s.arg(::getpid())) ? "a sheet" : "no sheet");
+            say(QFile::exists(never) ? "a sheet" : "no sheet");
         });
         const auto said = other.lines();
         ::chmod(qPrintable(folder), 0755);
