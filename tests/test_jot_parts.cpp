@@ -104,7 +104,7 @@ private Q_SLOTS:
         bench.put(QStringLiteral("fitted c301, c302 100u 25V 0.35 was 100u 16V"));
         need = bench.last<Need>();
         QCOMPARE(need.position, QStringLiteral("C301, C302"));
-        QCOMPARE(need.quantity, 2);
+        QCOMPARE(need.quantity, 1);
         QCOMPARE(*need.price, pounds(35));
         bench.put(QStringLiteral("need TR5"));
         QCOMPARE(bench.last<Need>().text, QStringLiteral("TR5"));

@@ -1,10 +1,14 @@
 #include "model/store/rack_reader.h"
 
+#include <algorithm>
+#include <vector>
+
 namespace ts {
 
 namespace {
 
-// %1 narrows the units, %2 the page; %3 is the milliseconds from where a span begins to count to its end. Each sum is of one unit of
+// %1 narrows the units, %2 orders and cuts the page; %3 is the milliseconds from where a span begins to count to its end; %4 keeps
+// SQLite from working out what covers a span once for each place that names it. Each sum is of one unit of
 // the page, found by its index: for a page and for a whole rack alike that is quicker than grouping whole tables. A sum without
 // currency is one in the bench's.
 const char *const rackQuery = R"(
@@ -12,8 +16,7 @@ WITH page AS (
     SELECT "id", "tag", "name", "category", "kind", "stage", "stage_since", "held_because", "held_until", "outcome", "source_id",
         CASE "stage" WHEN 'bench' THEN 0 WHEN 'held' THEN 1 WHEN 'proving' THEN 2 WHEN 'ready' THEN 3 WHEN 'offered' THEN 4
                      WHEN 'shelved' THEN 5 WHEN 'inbound' THEN 6 WHEN 'scouted' THEN 7 ELSE 8 END AS place_of_stage
-    FROM "unit" WHERE "removed" = 0 %1
-    ORDER BY place_of_stage, COALESCE("stage_since", '') DESC, "tag" DESC %2
+    FROM "unit" WHERE "removed" = 0 %1 %2
 )
 SELECT p."id", p."tag", p."name", p."category", p."kind", p."stage", p."stage_since", p."held_because", p."held_until", p."outcome", p."source_id",
     CAST(COALESCE((SELECT SUM(CASE WHEN "flow" = 'out' THEN 1 WHEN "kind" = 'refund' THEN -1 ELSE 0 END
@@ -28,13 +31,44 @@ SELECT p."id", p."tag", p."name", p."category", p."kind", p."stage", p."stage_si
             FROM (SELECT s."counted_minutes", s."started_at", COALESCE(s."ended_at", ?) AS ended,
                     (SELECT MAX(COALESCE(c."ended_at", ?)) FROM "clock_span" c
                         WHERE c."unit" = p."id" AND c."removed" = 0 AND (c."started_at", c."id") < (s."started_at", s."id")) AS covered
-                FROM "clock_span" s WHERE s."unit" = p."id" AND s."removed" = 0) AS spans) AS stretches)
+                FROM "clock_span" s WHERE s."unit" = p."id" AND s."removed" = 0 %4) AS spans) AS stretches)
     + CAST(COALESCE((SELECT SUM("minutes") FROM "step" t WHERE t."unit" = p."id" AND t."removed" = 0 AND t."minutes" IS NOT NULL
             AND NOT EXISTS (SELECT 1 FROM "clock_span" c WHERE c."unit" = p."id" AND c."removed" = 0 AND t."at" >= c."started_at"
                             AND (t."at" = c."started_at" OR t."at" <= COALESCE(c."ended_at", ?)))), 0) AS BIGINT),
     (SELECT y."text" FROM "symptom" y WHERE y."unit" = p."id" AND y."removed" = 0 AND y."state" = 'open' ORDER BY y."at" DESC, y."id" DESC LIMIT 1),
     (SELECT 1 FROM "left_off" l WHERE l."unit" = p."id" AND l."removed" = 0 AND l."do_not_power" <> '')
-FROM page p ORDER BY p.place_of_stage, COALESCE(p."stage_since", '') DESC, p."tag" DESC)";
+FROM page p)";
+
+// The engines need not keep the order of the page, and sorting whole rows costs them a tenth of the time.
+QList<Row> inOrder(QList<Row> rows)
+{
+    // As in the statement above; closed is last.
+    static const QStringList stages = QStringLiteral("bench held proving ready offered shelved inbound scouted").split(QLatin1Char(' '));
+    struct Key {
+        qsizetype place;
+        QString since;
+        qint64 tag;
+        qsizetype index;
+    };
+    std::vector<Key> keys;
+    keys.reserve(static_cast<size_t>(rows.size()));
+    for (qsizetype i = 0; i < rows.size(); ++i) {
+        const auto at = [&row = rows.at(i)](RackColumn column) { return row.at(static_cast<int>(column)); };
+        const qsizetype place = stages.indexOf(at(RackColumn::Stage).toString());
+        keys.push_back({place < 0 ? stages.size() : place, at(RackColumn::StageSince).toString(), at(RackColumn::Tag).toLongLong(), i});
+    }
+    std::sort(keys.begin(), keys.end(), [](const Key &a, const Key &b) {
+        if (a.place != b.place)
+            return a.place < b.place;
+        const int since = QString::compare(a.since, b.since);
+        return since != 0 ? since > 0 : a.tag > b.tag;
+    });
+    QList<Row> sorted;
+    sorted.reserve(rows.size());
+    for (const Key &key : keys)
+        sorted << std::move(rows[key.index]);
+    return sorted;
+}
 
 } // namespace
 
@@ -46,10 +80,12 @@ Expected<QList<Row>> readRack(Connection &connection, const QString &currency, c
     if (limit >= 0)
         values << limit << offset;
     values << currency << currency << currency << now << now << now;
-    return connection.rows(QString::fromLatin1(rackQuery)
-                               .arg(stage.isEmpty() ? QString() : QStringLiteral("AND \"stage\" = ?"), limit < 0 ? QString() : QStringLiteral("LIMIT ? OFFSET ?"),
-                                    connection.milliseconds(QStringLiteral("begins"), QStringLiteral("ended"))),
-                           values);
+    const QString page = QStringLiteral("ORDER BY place_of_stage, COALESCE(\"stage_since\", '') DESC, \"tag\" DESC LIMIT ? OFFSET ?");
+    auto rows = connection.rows(QString::fromLatin1(rackQuery)
+                                    .arg(stage.isEmpty() ? QString() : QStringLiteral("AND \"stage\" = ?"), limit < 0 ? QString() : page,
+                                         connection.milliseconds(QStringLiteral("begins"), QStringLiteral("ended")), connection.pick("LIMIT -1", "")),
+                                values);
+    return rows ? inOrder(*std::move(rows)) : rows;
 }
 
 } // namespace ts

@@ -24,7 +24,7 @@ Expected<std::unique_ptr<Transaction>> Transaction::begin(Connection &connection
         return begun.trouble();
     std::unique_ptr<Transaction> transaction(new Transaction(connection));
     if (connection.isPostgres() && use == Use::Writing)
-        if (auto locked = connection.plain(QStringLiteral("SELECT pg_advisory_xact_lock(1414746947)")); !locked)
+        if (auto locked = connection.plain(QStringLiteral("SELECT pg_advisory_xact_lock(1414746947, hashtext(current_schema()))")); !locked)
             return locked.trouble();
     return transaction;
 }

@@ -10,6 +10,7 @@
 #include "tests/bench/timing.h"
 
 #include <QCommandLineParser>
+#include <QCryptographicHash>
 #include <QDir>
 #include <QFile>
 #include <QGuiApplication>
@@ -53,15 +54,23 @@ void say(const QString &line)
     QTextStream(stderr) << line << Qt::endl;
 }
 
+/// A few letters that change with the schema.
+QString schemaMark()
+{
+    QCryptographicHash hash(QCryptographicHash::Sha256);
+    for (const Migration &migration : sure(carriedMigrations(false)))
+        hash.addData(migration.statements.join(QLatin1Char('\n')).toUtf8());
+    return QString::fromLatin1(hash.result().toHex().left(8));
+}
+
 /// The large workbook, made once for a number of units and a schema.
 QString bulkBook(const QString &folder, int units)
 {
-    const QString file = QDir(folder).filePath(QStringLiteral("bulk-%1-%2.turnscrew").arg(units).arg(QStringLiteral(TURNSCREW_VERSION)));
+    const QString file = QDir(folder).filePath(QStringLiteral("bulk-%1-%2.turnscrew").arg(units).arg(schemaMark()));
     if (QFile::exists(file))
         return file;
     QDir().mkpath(folder);
-    for (const auto *end : {".half", ".half-wal", ".half-shm"})
-        QFile::remove(file + QLatin1String(end));
+    removeBookFile(file + QStringLiteral(".half"));
     say(QStringLiteral("Making a workbook of %1 units, once").arg(units));
     {
         Book book(file + QStringLiteral(".half"));
@@ -239,8 +248,7 @@ int main(int argc, char **argv)
     // The kept workbook stays as it was made: what is measured works on a copy.
     const QString kept = bulkBook(parser.value(QStringLiteral("folder")), parser.value(QStringLiteral("units")).toInt());
     const QString file = kept + QStringLiteral(".used");
-    for (const auto *end : {"", "-wal", "-shm"})
-        QFile::remove(file + QLatin1String(end));
+    removeBookFile(file);
     if (!QFile::copy(kept, file))
         qFatal("%s cannot be copied", qPrintable(kept));
 
@@ -266,7 +274,7 @@ int main(int argc, char **argv)
         measureImport(table, list);
     else if (wanted("import"))
         table.remark(QStringLiteral("The repair records are not there, so no import was measured."));
-    QFile::remove(file);
+    removeBookFile(file);
     table.print();
     return table.allMet() ? 0 : 1;
 }

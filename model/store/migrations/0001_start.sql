@@ -358,7 +358,7 @@ CREATE TABLE "step" (
     "after" TEXT NOT NULL DEFAULT ''
 );
 -- ;;
-CREATE INDEX "step_of_unit" ON "step" ("unit");
+CREATE INDEX "step_of_unit" ON "step" ("unit", "removed", "at", "minutes");
 -- ;;
 CREATE TABLE "clock_span" (
     "id" TEXT NOT NULL PRIMARY KEY,
