@@ -166,7 +166,7 @@ private Q_SLOTS:
         const auto other = Connection::open(*BookAddress::parse(book), Connection::Mode::Existing);
         wantOk(other);
         wantOk((*other)->plain(QStringLiteral("BEGIN")));
-        wantOk((*other)->plain(QStringLiteral("SELECT pg_advisory_xact_lock(1414746947)")));
+        wantOk((*other)->plain(QStringLiteral("SELECT pg_advisory_xact_lock(1414746947, hashtext(current_schema()))")));
         QElapsedTimer timer;
         timer.start();
         const QString sentence = refusal(addUnit(desk, QStringLiteral("Late")));
