@@ -1,6 +1,7 @@
 // judge, reckon, sound: sums without a workbook.
 #include "app/commands.h"
 
+#include "model/sums/given.h"
 #include "model/sums/meter_spec.h"
 #include "model/sums/reckon.h"
 #include "model/sums/verdict.h"
@@ -8,11 +9,6 @@
 namespace ts {
 
 namespace {
-
-QJsonValue orNull(const std::optional<double> &value)
-{
-    return value ? QJsonValue(*value) : QJsonValue();
-}
 
 Expected<std::optional<double>> uncertaintyAsked(const Options &options, const Quantity &value)
 {
@@ -107,12 +103,25 @@ Exit runJudge(Invocation &run)
 
 namespace {
 
-QJsonObject keyList(const QList<SumKey> &keys)
+/// One fact of each key that has it, by the key's name.
+QJsonObject keyList(const QList<SumKey> &keys, QString SumKey::*fact)
 {
     QJsonObject list;
     for (const SumKey &key : keys)
-        list.insert(key.name, key.meaning);
+        if (!(key.*fact).isEmpty())
+            list.insert(key.name, key.*fact);
     return list;
+}
+
+/// ", in F, usually half, one of half and full": what belongs to a key beside its meaning.
+QString keyTail(const SumKey &key)
+{
+    QString tail;
+    if (!key.choices.isEmpty())
+        tail += QStringLiteral("; one of ") + key.choices.join(QStringLiteral(", "));
+    if (!key.usual.isEmpty())
+        tail += QStringLiteral("; usually ") + key.usual;
+    return tail;
 }
 
 Exit listSums(Invocation &run, bool json)
@@ -121,16 +130,21 @@ Exit listSums(Invocation &run, bool json)
     for (const Sum &sum : allSums()) {
         if (json) {
             document.insert(sum.name, QJsonObject{{QStringLiteral("says"), sum.says},
-                                                  {QStringLiteral("keys"), keyList(sum.keys)},
-                                                  {QStringLiteral("gives"), keyList(sum.gives)},
+                                                  {QStringLiteral("keys"), keyList(sum.keys, &SumKey::meaning)},
+                                                  {QStringLiteral("units"), keyList(sum.keys + sum.gives, &SumKey::unit)},
+                                                  {QStringLiteral("usual"), keyList(sum.keys, &SumKey::usual)},
+                                                  {QStringLiteral("gives"), keyList(sum.gives, &SumKey::meaning)},
+                                                  {QStringLiteral("formula"), sum.formula},
                                                   {QStringLiteral("source"), sum.source}});
             continue;
         }
         run.out() << sum.name << ": " << sum.says << '\n';
         for (const SumKey &key : sum.keys)
-            run.out() << "    " << key.name << (key.required ? "" : " (optional)") << ": " << key.meaning << '\n';
+            run.out() << "    " << key.name << (key.required ? "" : " (optional)") << ": " << key.meaning << keyTail(key) << '\n';
         for (const SumKey &key : sum.gives)
             run.out() << "    gives " << key.name << ": " << key.meaning << '\n';
+        if (!sum.formula.isEmpty())
+            run.out() << "    formula: " << sum.formula << '\n';
         run.out() << "    source: " << sum.source << '\n';
     }
     if (json)

@@ -28,7 +28,11 @@ Expected<SumOutput> reckon(const QString &sum, const SumInput &given)
             if (key.required && given.value(key.name).trimmed().isEmpty())
                 return Trouble{QStringLiteral("Cannot reckon %1").arg(sum), QStringLiteral("%1 is missing").arg(key.name),
                                QStringLiteral("give %1=… (%2)").arg(key.name, key.meaning)};
-        return each.work(given);
+        SumInput whole = given;
+        for (const SumKey &key : each.keys)
+            if (!key.usual.isEmpty() && whole.value(key.name).trimmed().isEmpty())
+                whole.insert(key.name, key.usual);
+        return each.work(whole);
     }
     return Trouble{QStringLiteral("There is no sum \"%1\"").arg(sum),
                    {},

@@ -1,5 +1,6 @@
 #include "model/sums/reckon_values.h"
 
+#include "model/sums/given.h"
 #include "model/sums/number_column.h"
 #include "model/sums/spread.h"
 #include "model/values/lettercode.h"
@@ -8,32 +9,17 @@ namespace ts {
 
 namespace {
 
-QJsonValue maybe(const std::optional<double> &number)
-{
-    return number ? QJsonValue(*number) : QJsonValue(QJsonValue::Null);
-}
-
-/// The value without its prefix, as the double nearest to the decimals that were written: 0.33 p is 3.3e-13,
-/// not 3.3000000000000003e-13.
-double exactBase(const Quantity &quantity)
-{
-    const QString digits = numberText(quantity.value());
-    if (digits.contains(QLatin1Char('e'), Qt::CaseInsensitive))
-        return quantity.base();
-    return (digits + QLatin1Char('e') + QString::number(quantity.measure().exponent())).toDouble();
-}
-
 Expected<SumOutput> letterCode(const SumInput &given)
 {
     const auto marking = decodeMarking(given.value(QStringLiteral("text")).trimmed());
     if (!marking)
         return marking.trouble();
-    SumOutput out{{QStringLiteral("value"), exactBase(marking->value)},
+    SumOutput out{{QStringLiteral("value"), marking->value.base()},
                   {QStringLiteral("unit"), marking->value.measure().symbol()},
-                  {QStringLiteral("tolerance_percent"), maybe(marking->tolerancePercent)}};
+                  {QStringLiteral("tolerance_percent"), orNull(marking->tolerancePercent)}};
     if (marking->toleranceLowPercent || marking->toleranceHighPercent) {
-        out.append({QStringLiteral("tolerance_low_percent"), maybe(marking->toleranceLowPercent)});
-        out.append({QStringLiteral("tolerance_high_percent"), maybe(marking->toleranceHighPercent)});
+        out.append({QStringLiteral("tolerance_low_percent"), orNull(marking->toleranceLowPercent)});
+        out.append({QStringLiteral("tolerance_high_percent"), orNull(marking->toleranceHighPercent)});
     }
     return out;
 }
@@ -53,8 +39,8 @@ Expected<SumOutput> spread(const SumInput &given)
         return result.trouble();
     return SumOutput{{QStringLiteral("n"), static_cast<qint64>(result->n)},
                      {QStringLiteral("mean"), result->mean},
-                     {QStringLiteral("sd"), maybe(result->sd)},
-                     {QStringLiteral("lag1"), maybe(result->lag1)}};
+                     {QStringLiteral("sd"), orNull(result->sd)},
+                     {QStringLiteral("lag1"), orNull(result->lag1)}};
 }
 
 } // namespace
