@@ -1,11 +1,6 @@
 // new, demo, verify, backup, undo, redo: the workbook as a whole.
 #include "app/commands.h"
-
-#include "model/demo/demo.h"
-#include "model/store/store.h"
-
-#include <QFile>
-#include <QFileInfo>
+#include "app/demo_book.h"
 
 namespace ts {
 
@@ -36,29 +31,10 @@ Exit runDemo(Invocation &run)
     if (!unitsOk || !seedOk || (bulk && (units < 1 || units > 1'000'000)))
         return run.misuse(QStringLiteral("--units takes a number from 1 to 1000000, --seed a whole number."));
 
-    const auto address = BookAddress::parse(options.at(0));
-    if (!address)
-        return run.refuse(address.trouble());
-    SetClock clock(QDateTime({2026, 11, 25}, {9, 0}, Qt::UTC)); // the demo's own day, so that it is the same every time
-    IdMaker ids(clock, seed);
-    auto store = Store::create(*address, clock.now(), QStringLiteral("demo"));
-    if (!store)
-        return run.refuse(store.trouble());
-    Expected<void> made;
-    QString name;
-    {
-        Desk desk(*std::move(store), ids);
-        name = desk.name();
-        made = bulk ? makeBulk(desk, clock, units, seed, run.progress(QStringLiteral("Units")))
-                    : playDemo(desk, clock, run.progress(QStringLiteral("Demo")));
-    }
-    if (!made) {
-        if (address->engine == BookAddress::Engine::Sqlite)
-            for (const auto *end : {"", "-wal", "-shm"})
-                QFile::remove(address->file + QLatin1String(end));
-        return run.refuse(made.trouble());
-    }
-    run.out() << "Made " << name << ".\n";
+    const auto name = makeDemoBook(options.at(0), {.units = units, .seed = seed}, run.progress(bulk ? QStringLiteral("Units") : QStringLiteral("Demo")));
+    if (!name)
+        return run.refuse(name.trouble());
+    run.out() << "Made " << *name << ".\n";
     return Exit::Done;
 }
 

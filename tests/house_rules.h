@@ -34,7 +34,7 @@ inline const Arrows &arrows()
             {QStringLiteral("model/media"), rooms("values records")},
             {QStringLiteral("model/paper"), rooms("values records sums")},
             {QStringLiteral("model/demo"), rooms("values records sums desk jot media paper")},
-            {QStringLiteral("views"), rooms("values records sums jot desk paper")},
+            {QStringLiteral("views"), rooms("values records sums jot desk paper media exchange")},
         };
         all.insert(QStringLiteral("app"), all.keys());
         return all;

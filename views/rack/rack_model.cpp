@@ -1,4 +1,4 @@
-#include "views/rack_model.h"
+#include "views/rack/rack_model.h"
 
 #include "model/records/tag_text.h"
 #include "model/sums/hours.h"

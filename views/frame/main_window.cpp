@@ -1,0 +1,150 @@
+#include "views/frame/main_window.h"
+
+#include "views/frame/first_start.h"
+#include "views/frame/menus.h"
+#include "views/frame/workspace.h"
+#include "views/settings/memory.h"
+#include "views/style/style.h"
+#include "views/widgets/ask.h"
+#include "views/widgets/notice_bar.h"
+
+#include <QCloseEvent>
+#include <QDir>
+#include <QFileInfo>
+#include <QStandardPaths>
+
+namespace ts {
+
+MainWindow::MainWindow(Doors doors, Style &style, Memory &memory) : m_doors(std::move(doors)), m_style(style), m_memory(memory)
+{
+    setMinimumSize(1000, 640);
+    resize(1440, 900);
+    restoreGeometry(m_memory.state(QStringLiteral("window")));
+    showFirstStart();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::showFirstStart()
+{
+    m_firstStart = new FirstStart;
+    connect(m_firstStart, &FirstStart::newWanted, this, &MainWindow::newDialog);
+    connect(m_firstStart, &FirstStart::openWanted, this, &MainWindow::openDialog);
+    connect(m_firstStart, &FirstStart::demoWanted, this, &MainWindow::demoDialog);
+    connect(m_firstStart, &FirstStart::bookWanted, this, &MainWindow::openBook, Qt::QueuedConnection);
+    m_firstStart->setRecent(m_memory.recentBooks());
+    setCentralWidget(m_firstStart);
+    setWindowTitle(tr("Turnscrew"));
+    new Menus(*this, nullptr);
+}
+
+void MainWindow::setDesk(std::unique_ptr<Desk> desk, const QString &book)
+{
+    leaveBook();
+    m_firstStart = nullptr;
+    m_workspace = new Workspace(*desk, m_style);
+    setCentralWidget(m_workspace); // drops what was shown before
+    m_desk = std::move(desk);
+    m_workspace->restoreLayout(m_memory.state(QStringLiteral("panes")));
+    m_memory.addRecentBook(book);
+    setWindowTitle(tr("%1 · Turnscrew").arg(m_desk->name()));
+    new Menus(*this, m_workspace);
+}
+
+bool MainWindow::through(const Doors::Open &door, const QString &book)
+{
+    auto desk = door(book);
+    if (!desk) {
+        refuse(desk.trouble().sentence());
+        return false;
+    }
+    setDesk(*std::move(desk), book);
+    return true;
+}
+
+bool MainWindow::openBook(const QString &book)
+{
+    return through(m_doors.open, book);
+}
+
+void MainWindow::refuse(const QString &sentence)
+{
+    if (m_workspace)
+        m_workspace->notice()->refuse(sentence);
+    else
+        m_firstStart->notice()->refuse(sentence);
+}
+
+void MainWindow::newDialog()
+{
+    const QString book = ask::newFile(this, tr("A new workbook"), QDir::home().filePath(tr("bench") + QStringLiteral(".turnscrew")), tr("Workbooks (*.turnscrew)"));
+    if (!book.isEmpty())
+        through(m_doors.create, book);
+}
+
+void MainWindow::openDialog()
+{
+    const QString book = ask::existingFile(this, tr("Open a workbook"), QDir::homePath(), tr("Workbooks (*.turnscrew);;All files (*)"));
+    if (!book.isEmpty())
+        openBook(book);
+}
+
+void MainWindow::demoDialog()
+{
+    // One that is there may hold somebody's tries and is opened as they left it.
+    const QDir folder(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
+    const QString book = folder.filePath(QStringLiteral("demo.turnscrew"));
+    if (QFileInfo::exists(book)) {
+        openBook(book);
+        return;
+    }
+    if (!folder.mkpath(QStringLiteral("."))) {
+        refuse(Trouble{tr("The demo workbook was not made"), tr("the folder %1 cannot be made").arg(folder.path()), {}}.sentence());
+        return;
+    }
+    through(m_doors.demo, book);
+}
+
+void MainWindow::leaveBook()
+{
+    if (!m_workspace)
+        return;
+    m_workspace->commitEdits();
+    m_memory.setState(QStringLiteral("panes"), m_workspace->layoutState());
+    delete takeCentralWidget();
+    m_workspace = nullptr;
+    m_desk.reset();
+}
+
+void MainWindow::closeBook()
+{
+    // The menu that asked for it belongs to the workbook that goes away.
+    QMetaObject::invokeMethod(
+        this,
+        [this] {
+            leaveBook();
+            showFirstStart();
+        },
+        Qt::QueuedConnection);
+}
+
+void MainWindow::setScheme(Scheme scheme)
+{
+    m_style.setScheme(scheme);
+    m_memory.setScheme(scheme);
+}
+
+void MainWindow::setTextPercent(int percent)
+{
+    m_style.setTextPercent(percent);
+    m_memory.setTextPercent(m_style.textPercent());
+}
+
+void MainWindow::closeEvent(QCloseEvent *event)
+{
+    m_memory.setState(QStringLiteral("window"), saveGeometry());
+    leaveBook();
+    event->accept();
+}
+
+} // namespace ts

@@ -1,0 +1,133 @@
+#include "views/frame/menus.h"
+
+#include "views/clock/clock_box.h"
+#include "views/frame/main_window.h"
+#include "views/frame/strip.h"
+#include "views/frame/workspace.h"
+#include "views/rack/rack_pane.h"
+#include "views/settings/memory.h"
+#include "views/style/style.h"
+#include "views/unit/unit_pane.h"
+
+#include <QActionGroup>
+#include <QApplication>
+#include <QMenuBar>
+#include <QMessageBox>
+
+namespace ts {
+
+Menus::Menus(MainWindow &window, Workspace *workspace) : QObject(workspace ? static_cast<QObject *>(workspace) : &window), m_window(window), m_workspace(workspace)
+{
+    QMenuBar *bar = window.menuBar();
+    bar->clear();
+    makeWorkbook(bar->addMenu(tr("&Workbook")));
+    if (m_workspace) {
+        makeUnit(bar->addMenu(tr("&Unit")));
+        makeBench(bar->addMenu(tr("&Bench")));
+        makeMoney(bar->addMenu(tr("&Money")));
+        makePaper(bar->addMenu(tr("&Paper")));
+    }
+    makeView(bar->addMenu(tr("&View")));
+    makeHelp(bar->addMenu(tr("&Help")));
+}
+
+void Menus::makeWorkbook(QMenu *menu)
+{
+    menu->addAction(tr("&New…"), QKeySequence::New, &m_window, &MainWindow::newDialog);
+    menu->addAction(tr("&Open…"), QKeySequence::Open, &m_window, &MainWindow::openDialog);
+    menu->addAction(tr("Look at the &demo"), &m_window, &MainWindow::demoDialog);
+    if (m_workspace) {
+        menu->addSeparator();
+        m_undo = menu->addAction(m_window.style().icon(QStringLiteral("edit-undo")), tr("&Undo"), QKeySequence::Undo, &m_workspace->work(), &Workplace::undo);
+        m_redo = menu->addAction(m_window.style().icon(QStringLiteral("edit-redo")), tr("&Redo"), QKeySequence::Redo, &m_workspace->work(), &Workplace::redo);
+        connect(&m_workspace->work(), &Workplace::journalChanged, this, &Menus::refreshUndo);
+        refreshUndo();
+        menu->addSeparator();
+        menu->addAction(tr("&Close workbook"), QKeySequence::Close, &m_window, &MainWindow::closeBook);
+    }
+    menu->addSeparator();
+    menu->addAction(tr("&Leave Turnscrew"), QKeySequence::Quit, &m_window, &QWidget::close);
+}
+
+void Menus::refreshUndo()
+{
+    const auto show = [](QAction *action, const QString &word, const Expected<std::optional<QString>> &sentence) {
+        const bool there = sentence && sentence->has_value();
+        action->setEnabled(there);
+        QString said = there ? **sentence : QString();
+        if (said.size() > 60)
+            said = said.left(58) + QStringLiteral("…");
+        action->setText(there ? tr("%1: %2").arg(word, said.replace(QLatin1Char('&'), QLatin1String("&&"))) : word);
+    };
+    show(m_undo, tr("&Undo"), m_workspace->work().desk().undoSentence());
+    show(m_redo, tr("&Redo"), m_workspace->work().desk().redoSentence());
+}
+
+void Menus::makeUnit(QMenu *menu)
+{
+    menu->addAction(tr("&Take in a unit…"), QKeySequence(Qt::CTRL | Qt::Key_T), m_workspace, &Workspace::takeIn);
+    menu->addAction(tr("&Find anything"), QKeySequence(Qt::CTRL | Qt::Key_K), m_workspace->strip(), &Strip::focusFind);
+    menu->addAction(tr("&Narrow the rack"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_F), m_workspace->rackPane(), &RackPane::focusFilter);
+    menu->addSeparator();
+    menu->addAction(tr("N&ext tag"), QKeySequence(Qt::ALT | Qt::Key_Down), m_workspace->rackPane(), [this] { m_workspace->rackPane()->step(1); });
+    menu->addAction(tr("&Previous tag"), QKeySequence(Qt::ALT | Qt::Key_Up), m_workspace->rackPane(), [this] { m_workspace->rackPane()->step(-1); });
+}
+
+void Menus::makeBench(QMenu *menu)
+{
+    menu->addAction(tr("Start or stop the &clock"), QKeySequence(Qt::Key_F9), m_workspace->clock(), &ClockBox::toggle);
+}
+
+void Menus::makeMoney(QMenu *menu)
+{
+    menu->addAction(tr("&Cost against resale"), this, [this] { m_workspace->unitPane()->showPage(PageKey::Money); });
+    menu->addAction(tr("&Ledger"), this, [this] { m_workspace->showPlace(PlaceKey::Ledger); });
+}
+
+void Menus::makePaper(QMenu *menu)
+{
+    menu->addAction(tr("&Restoration sheet"), QKeySequence::Print, this, [this] { m_workspace->unitPane()->showPage(PageKey::Handover); });
+}
+
+void Menus::makeView(QMenu *menu)
+{
+    if (m_workspace) {
+        for (int i = 0; i <= static_cast<int>(PageKey::Handover); ++i) {
+            const auto key = static_cast<PageKey>(i);
+            menu->addAction(UnitPane::pageName(key), QKeySequence(QStringLiteral("Ctrl+%1").arg(i + 1)), this, [this, key] {
+                m_workspace->showPlace(PlaceKey::Units);
+                m_workspace->unitPane()->showPage(key);
+            });
+        }
+        menu->addSeparator();
+        for (const auto place : {PlaceKey::Units, PlaceKey::ModelNotes, PlaceKey::PartsStore, PlaceKey::Ledger, PlaceKey::Overview})
+            menu->addAction(Strip::placeName(place), this, [this, place] { m_workspace->showPlace(place); });
+        menu->addSeparator();
+    }
+    auto *schemes = new QActionGroup(this);
+    const auto scheme = [&](const QString &name, Scheme value) {
+        auto *action = menu->addAction(name, this, [this, value] { m_window.setScheme(value); });
+        action->setCheckable(true);
+        action->setChecked(m_window.style().scheme() == value);
+        schemes->addAction(action);
+    };
+    scheme(tr("Colours of the &system"), Scheme::FollowSystem);
+    scheme(tr("&Light"), Scheme::Light);
+    scheme(tr("&Dark"), Scheme::Dark);
+    menu->addSeparator();
+    menu->addAction(tr("L&arger text"), QKeySequence::ZoomIn, this, [this] { m_window.setTextPercent(m_window.style().textPercent() + 10); });
+    menu->addAction(tr("S&maller text"), QKeySequence::ZoomOut, this, [this] { m_window.setTextPercent(m_window.style().textPercent() - 10); });
+    menu->addAction(tr("&Usual text size"), QKeySequence(Qt::CTRL | Qt::Key_0), this, [this] { m_window.setTextPercent(100); });
+}
+
+void Menus::makeHelp(QMenu *menu)
+{
+    menu->addAction(tr("&About Turnscrew"), this, [this] {
+        QMessageBox::about(&m_window, tr("About Turnscrew"),
+                           tr("<b>Turnscrew %1</b><p>The workbook of a restorer of used electronics.</p><p>Free software under the GNU General Public License, version 3 or later. "
+                              "It comes without any warranty. What it says about safety reminds you; your local codes and licensed practice come first.</p>")
+                               .arg(QStringLiteral(TURNSCREW_VERSION)));
+    });
+}
+
+} // namespace ts

@@ -1,0 +1,124 @@
+#include "views/frame/workspace.h"
+
+#include "views/clock/clock_box.h"
+#include "views/frame/strip.h"
+#include "views/places/places.h"
+#include "views/rack/rack_pane.h"
+#include "views/take_in/take_in_page.h"
+#include "views/unit/unit_pane.h"
+#include "views/widgets/notice_bar.h"
+
+#include <QDataStream>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QTimer>
+#include <QVBoxLayout>
+
+namespace ts {
+
+namespace {
+constexpr int takeInPlace = -1; // among the places' widgets, beside the keys
+constexpr int pollEveryMs = 700;
+}
+
+Workspace::Workspace(Desk &desk, Style &style, QWidget *parent) : QWidget(parent), m_work(desk, style)
+{
+    m_strip = new Strip(m_work, this);
+    m_notice = new NoticeBar(this);
+    m_said = new SaidLine(this);
+    connect(&m_work, &Workplace::refused, m_notice, &NoticeBar::refuse);
+    connect(&m_work, &Workplace::said, m_said, &SaidLine::say);
+    connect(m_said, &SaidLine::undoWanted, &m_work, &Workplace::undo);
+    m_rackPane = new RackPane(m_work);
+    m_unitPane = new UnitPane(m_work);
+    m_panes = new QSplitter(this);
+    m_panes->addWidget(m_rackPane);
+    m_stack = new QStackedWidget;
+    m_stack->addWidget(m_unitPane);
+    m_panes->addWidget(m_stack);
+    m_panes->setStretchFactor(0, 0);
+    m_panes->setStretchFactor(1, 1);
+    m_panes->setChildrenCollapsible(false);
+    m_panes->setSizes({292, 1148});
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_strip);
+    column->addWidget(m_notice);
+    column->addWidget(m_panes, 1);
+    column->addWidget(m_said);
+    connect(m_strip, &Strip::takeInWanted, this, &Workspace::takeIn);
+    connect(m_unitPane, &UnitPane::takeInWanted, this, &Workspace::takeIn);
+    connect(&m_work, &Workplace::placeWanted, this, &Workspace::showPlace);
+    // Another tag in hand is looked at, whatever place was shown.
+    connect(&m_work, &Workplace::unitTaken, this, [this] { showPlace(PlaceKey::Units); });
+    auto *poll = new QTimer(this);
+    connect(poll, &QTimer::timeout, &m_work, &Workplace::poll);
+    poll->start(pollEveryMs);
+    m_rackPane->takeFirst();
+}
+
+Workspace::~Workspace() = default;
+
+ClockBox *Workspace::clock() const
+{
+    return m_strip->findChild<ClockBox *>();
+}
+
+QWidget *Workspace::placeWidget(PlaceKey place)
+{
+    if (place == PlaceKey::Units)
+        return m_unitPane;
+    QWidget *&widget = m_places[static_cast<int>(place)];
+    if (!widget) {
+        widget = makePlace(place, m_work);
+        m_stack->addWidget(widget);
+    }
+    return widget;
+}
+
+void Workspace::showPlace(PlaceKey place)
+{
+    m_place = place;
+    m_stack->setCurrentWidget(placeWidget(place));
+    m_strip->showPlace(place);
+}
+
+void Workspace::takeIn()
+{
+    QWidget *&widget = m_places[takeInPlace];
+    if (!widget) {
+        auto *page = new TakeInPage(m_work);
+        connect(page, &TakeInPage::done, this, [this] { showPlace(PlaceKey::Units); });
+        widget = page;
+        m_stack->addWidget(widget);
+    }
+    static_cast<TakeInPage *>(widget)->begin();
+    m_stack->setCurrentWidget(widget);
+}
+
+void Workspace::commitEdits()
+{
+    m_unitPane->page(m_unitPane->currentPage())->commitEdits();
+}
+
+QByteArray Workspace::layoutState() const
+{
+    QByteArray state;
+    QDataStream out(&state, QIODevice::WriteOnly);
+    out << m_panes->saveState() << m_unitPane->panes()->saveState();
+    return state;
+}
+
+void Workspace::restoreLayout(const QByteArray &state)
+{
+    QDataStream in(state);
+    QByteArray whole, unit;
+    in >> whole >> unit;
+    if (in.status() != QDataStream::Ok)
+        return;
+    m_panes->restoreState(whole);
+    m_unitPane->panes()->restoreState(unit);
+}
+
+} // namespace ts

@@ -1,0 +1,85 @@
+#include "views/unit/unit_head.h"
+
+#include "model/records/tag_text.h"
+#include "views/style/style.h"
+#include "views/unit/stage_ribbon.h"
+#include "views/widgets/card.h"
+#include "views/widgets/rounded.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLocale>
+#include <QVBoxLayout>
+
+namespace ts {
+
+UnitHead::UnitHead(Workplace &workplace, QWidget *parent) : QFrame(parent), m_work(workplace)
+{
+    setObjectName(QStringLiteral("unitHeadTop"));
+    m_photo = new QLabel(this);
+    m_name = styledLabel("title", {}, this);
+    m_name->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_name->setWordWrap(true);
+    m_line = styledLabel("quiet", {}, this);
+    m_line->setWordWrap(true);
+    m_line->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_ribbon = new StageRibbon(workplace, this);
+    auto *words = new QVBoxLayout;
+    words->setSpacing(2);
+    words->addStretch(1);
+    words->addWidget(m_name);
+    words->addWidget(m_line);
+    words->addStretch(1);
+    auto *row = new QHBoxLayout(this);
+    row->setContentsMargins(gap::wide, gap::normal, gap::wide, gap::tight);
+    row->setSpacing(gap::normal);
+    row->addWidget(m_photo, 0, Qt::AlignVCenter);
+    row->addLayout(words, 1);
+    row->addWidget(m_ribbon, 0, Qt::AlignVCenter);
+    connect(&m_work, &Workplace::unitChanged, this, &UnitHead::refresh);
+    connect(&m_work.style(), &Style::changed, this, &UnitHead::refresh);
+    refresh();
+}
+
+void UnitHead::refresh()
+{
+    const Unit &unit = m_work.file().unit;
+    m_name->setText(unit.name);
+    m_line->setText(m_work.hasUnit() ? secondLine() : QString());
+    // The newest photo as found stands for the unit: what came in the door is what is looked for on the shelf.
+    const QList<Photo> &photos = m_work.file().all<Photo>();
+    QString sha256;
+    for (const Photo &photo : photos)
+        if (sha256.isEmpty() || photo.phase == Phase::AsFound) {
+            sha256 = photo.sha256;
+            if (photo.phase == Phase::AsFound)
+                break;
+        }
+    m_photo->setHidden(sha256.isEmpty());
+    if (const auto bytes = sha256.isEmpty() ? Expected<QByteArray>(QByteArray()) : m_work.desk().thumbnail(sha256))
+        m_photo->setPixmap(roundedCover(*bytes, QSize(m_work.style().space(21), m_work.style().space(15)), m_work.style().radius(), devicePixelRatioF()));
+}
+
+QString UnitHead::secondLine() const
+{
+    const Unit &unit = m_work.file().unit;
+    QStringList parts{tagText(unit.tag)};
+    if (!unit.serial.isEmpty())
+        parts << tr("serial %1").arg(unit.serial);
+    QString mains = unit.mains;
+    if (unit.protectionClass)
+        mains += (mains.isEmpty() ? QString() : QStringLiteral(", ")) + tr("class %1").arg(toWord(*unit.protectionClass));
+    if (!mains.isEmpty())
+        parts << mains;
+    for (const Spend &spend : m_work.file().all<Spend>())
+        if (spend.kind == SpendKind::Purchase && spend.flow == Flow::Out) {
+            const QDate day = spend.paidOn.isValid() ? spend.paidOn : spend.at.toLocalTime().date();
+            parts << tr("bought %1").arg(QLocale().toString(day, QLocale::ShortFormat));
+            break;
+        }
+    if (!unit.claim.isEmpty())
+        parts << (unit.kind == UnitKind::Owners ? tr("owner says “%1”") : tr("sold as “%1”")).arg(unit.claim);
+    return parts.join(QStringLiteral(" · "));
+}
+
+} // namespace ts

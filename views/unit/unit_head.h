@@ -1,0 +1,31 @@
+#pragma once
+
+#include "views/workplace.h"
+
+#include <QFrame>
+
+class QLabel;
+
+namespace ts {
+
+class StageRibbon;
+
+/// What unit is in hand: photo, name, tag, serial, mains, and its stage.
+class UnitHead : public QFrame {
+    Q_OBJECT
+public:
+    explicit UnitHead(Workplace &workplace, QWidget *parent = nullptr);
+    [[nodiscard]] StageRibbon *ribbon() const { return m_ribbon; }
+
+private:
+    void refresh();
+    [[nodiscard]] QString secondLine() const;
+
+    Workplace &m_work;
+    QLabel *m_photo;
+    QLabel *m_name;
+    QLabel *m_line;
+    StageRibbon *m_ribbon;
+};
+
+} // namespace ts

@@ -1,0 +1,87 @@
+#pragma once
+
+#include "model/desk/desk.h"
+
+#include <QObject>
+
+namespace ts {
+
+class Style;
+
+/// Which of a unit's pages.
+enum class PageKey { Log, FaultFinding, Readings, Teardown, Parts, Proving, Money, Handover };
+/// The places beside the units.
+enum class PlaceKey { Units, ModelNotes, PartsStore, Ledger, Overview };
+
+/// What every page works with: the desk, the unit in hand as plain copies, and where to say something. One a window.
+class Workplace : public QObject {
+    Q_OBJECT
+public:
+    Workplace(Desk &desk, Style &style, QObject *parent = nullptr);
+
+    [[nodiscard]] Desk &desk() const { return m_desk; }
+    [[nodiscard]] Style &style() const { return m_style; }
+    [[nodiscard]] Maker maker() const { return m_desk.maker(); }
+    [[nodiscard]] QDateTime now() const { return m_desk.maker().now(); }
+    [[nodiscard]] QDate today() const { return now().toLocalTime().date(); }
+
+    [[nodiscard]] bool hasUnit() const { return !m_file.unit.id.isNull(); }
+    /// Everything of the unit in hand; an empty one where there is none.
+    [[nodiscard]] const UnitFile &file() const { return m_file; }
+    [[nodiscard]] const BenchFile &bench() const { return m_bench; }
+    [[nodiscard]] Currency currency() const { return m_bench.currency(); }
+
+    /// Takes a unit in hand; says why where it cannot be read.
+    void takeInHand(const Id<Unit> &unit);
+    void putDown();
+
+    /// Applies a change, says its sentence with the offer to undo it, and has every page show it before it returns. Where it
+    /// is refused, says why, changes nothing and answers false. An empty change is no change, and true.
+    bool record(const Change &change);
+    /// The same for what may not have come about: says the trouble.
+    bool record(const Expected<Change> &change);
+    /// A setting of the workbook, as a change.
+    [[nodiscard]] Change settingChange(const QString &name, const QString &value) const;
+
+    void undo();
+    void redo();
+
+    void say(const QString &sentence) const;       ///< done, for a few seconds
+    void refuse(const QString &sentence) const;    ///< stays until it is put away
+    void refuse(const Trouble &trouble) const { refuse(trouble.sentence()); }
+
+    /// Goes to a unit's page, and to a record on it where one is named.
+    void goTo(const Id<Unit> &unit, PageKey page, const QString &kind = {}, const QUuid &record = {});
+    void goTo(PlaceKey place);
+
+    /// Looks whether someone else changed the workbook; the window calls it by a timer.
+    void poll();
+
+Q_SIGNALS:
+    void unitTaken();   ///< another unit is in hand, or none
+    void unitChanged(); ///< the unit in hand has other records than before; follows unitTaken, too
+    void benchChanged();
+    void rackChanged(); ///< units came, went or moved; or something that a rack row shows changed
+    void journalChanged(); ///< something can be undone or done again that could not
+    void said(const QString &sentence, bool undoable) const;
+    void refused(const QString &sentence) const;
+    void pageWanted(ts::PageKey page, const QString &kind, const QUuid &record);
+    void placeWanted(ts::PlaceKey place);
+
+private:
+    void note(const QString &kind, const QUuid &unit);
+    void catchUp();
+    bool readUnit(const Id<Unit> &unit);
+    bool readBench();
+
+    Desk &m_desk;
+    Style &m_style;
+    UnitFile m_file;
+    BenchFile m_bench;
+    bool m_unitStale = false;
+    bool m_benchStale = false;
+    bool m_rackStale = false;
+    bool m_waiting = false;
+};
+
+} // namespace ts
