@@ -2,11 +2,16 @@
 
 #include "app/demo_book.h"
 #include "app/invocation.h"
+#include "model/store/store.h"
 #include "views/frame/main_window.h"
 #include "views/settings/memory.h"
 #include "views/style/style.h"
 
 #include <QApplication>
+#include <QIcon>
+
+#include <list>
+#include <mutex>
 
 namespace ts {
 
@@ -20,6 +25,31 @@ bool hasDisplay()
     return false;
 }
 
+/// Opens desks for the window and for the threads beside it, each with a maker of ids of its own.
+class Desks {
+public:
+    [[nodiscard]] Expected<std::unique_ptr<Desk>> open(const QString &book) { return through(&Store::open, book); }
+    [[nodiscard]] Expected<std::unique_ptr<Desk>> create(const QString &book) { return through(&Store::create, book); }
+
+private:
+    using Door = Expected<std::unique_ptr<Store>> (*)(const BookAddress &, const QDateTime &, const QString &);
+    [[nodiscard]] Expected<std::unique_ptr<Desk>> through(Door door, const QString &book)
+    {
+        const auto address = BookAddress::parse(book);
+        if (!address)
+            return address.trouble();
+        auto store = door(*address, m_clock.now(), Invocation::who());
+        if (!store)
+            return store.trouble();
+        const std::lock_guard lock(m_mutex);
+        return std::make_unique<Desk>(*std::move(store), m_ids.emplace_back(m_clock));
+    }
+
+    SystemClock m_clock;
+    std::mutex m_mutex;
+    std::list<IdMaker> m_ids; // as long as the program runs; the desks refer to them
+};
+
 } // namespace
 
 int runWindow(int &argc, char **argv)
@@ -30,20 +60,21 @@ int runWindow(int &argc, char **argv)
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("turnscrew"));
     QApplication::setDesktopFileName(QStringLiteral("turnscrew"));
-    Invocation run(QCoreApplication::arguments().mid(1));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/icon/turnscrew.svg")));
     Memory memory;
     Style style(application);
     style.setScheme(memory.scheme());
     style.setTextPercent(memory.textPercent());
-    const Doors doors{.open = [&run](const QString &book) { return run.open(book); },
-                      .create = [&run](const QString &book) { return run.create(book); },
-                      .demo = [&run](const QString &book) -> Expected<std::unique_ptr<Desk>> {
+    Desks desks;
+    const Doors doors{.open = [&desks](const QString &book) { return desks.open(book); },
+                      .create = [&desks](const QString &book) { return desks.create(book); },
+                      .demo = [&desks](const QString &book) -> Expected<std::unique_ptr<Desk>> {
                           if (const auto made = makeDemoBook(book, {}); !made)
                               return made.trouble();
-                          return run.open(book);
+                          return desks.open(book);
                       }};
     MainWindow window(doors, style, memory);
-    const QString book = run.arguments().value(0);
+    const QString book = QCoreApplication::arguments().value(1);
     if (!book.isEmpty())
         window.openBook(book); // says in the window why not, and offers another
     window.show();

@@ -19,6 +19,7 @@ void Workplace::note(const QString &kind, const QUuid &unit)
     const bool all = kind.isEmpty();
     m_benchStale |= all || unit.isNull();
     m_unitStale |= all || (hasUnit() && unit == m_file.unit.id.value);
+    m_recorded = true;
     m_rackStale |= all || !unit.isNull() || kind == QLatin1String("setting");
     if (m_waiting)
         return;
@@ -163,6 +164,11 @@ void Workplace::goTo(const Id<Unit> &unit, PageKey page, const QString &kind, co
 void Workplace::goTo(PlaceKey place)
 {
     Q_EMIT placeWanted(place);
+}
+
+void Workplace::startWork(const QString &what, Job job)
+{
+    Q_EMIT workWanted(what, job);
 }
 
 void Workplace::poll()

@@ -11,7 +11,7 @@ class Style;
 /// Which of a unit's pages.
 enum class PageKey { Log, FaultFinding, Readings, Teardown, Parts, Proving, Money, Handover };
 /// The places beside the units.
-enum class PlaceKey { Units, ModelNotes, PartsStore, Ledger, Overview };
+enum class PlaceKey { Units, ModelNotes, PartsStore, Ledger, Overview, History, Exchange, Settings };
 
 /// What every page works with: the desk, the unit in hand as plain copies, and where to say something. One a window.
 class Workplace : public QObject {
@@ -54,6 +54,12 @@ public:
     void goTo(const Id<Unit> &unit, PageKey page, const QString &kind = {}, const QUuid &record = {});
     void goTo(PlaceKey place);
 
+    /// Starts long work beside the window, with progress and Stop (frame/long_work.h); says so where something is being done already.
+    using Job = std::function<Expected<QString>(Desk &desk, const Progress &progress)>;
+    void startWork(const QString &what, Job job);
+    /// Whether anything was recorded through this window since it was opened.
+    [[nodiscard]] bool hasRecorded() const { return m_recorded; }
+
     /// Looks whether someone else changed the workbook; the window calls it by a timer.
     void poll();
 
@@ -67,6 +73,7 @@ Q_SIGNALS:
     void refused(const QString &sentence) const;
     void pageWanted(ts::PageKey page, const QString &kind, const QUuid &record);
     void placeWanted(ts::PlaceKey place);
+    void workWanted(const QString &what, const ts::Workplace::Job &job);
 
 private:
     void note(const QString &kind, const QUuid &unit);
@@ -82,6 +89,7 @@ private:
     bool m_benchStale = false;
     bool m_rackStale = false;
     bool m_waiting = false;
+    bool m_recorded = false;
 };
 
 } // namespace ts

@@ -1,5 +1,6 @@
 #include "views/frame/main_window.h"
 
+#include "model/desk/dated_backup.h"
 #include "views/frame/first_start.h"
 #include "views/frame/menus.h"
 #include "views/frame/workspace.h"
@@ -42,9 +43,10 @@ void MainWindow::setDesk(std::unique_ptr<Desk> desk, const QString &book)
 {
     leaveBook();
     m_firstStart = nullptr;
-    m_workspace = new Workspace(*desk, m_style);
+    m_workspace = new Workspace(*desk, m_style, [this, book] { return m_doors.open(book); });
     setCentralWidget(m_workspace); // drops what was shown before
     m_desk = std::move(desk);
+    m_book = book;
     m_workspace->restoreLayout(m_memory.state(QStringLiteral("panes")));
     m_memory.addRecentBook(book);
     setWindowTitle(tr("%1 · Turnscrew").arg(m_desk->name()));
@@ -111,9 +113,40 @@ void MainWindow::leaveBook()
         return;
     m_workspace->commitEdits();
     m_memory.setState(QStringLiteral("panes"), m_workspace->layoutState());
+    backUpOnLeaving();
     delete takeCentralWidget();
     m_workspace = nullptr;
     m_desk.reset();
+}
+
+QString MainWindow::backupFolder() const
+{
+    const QString chosen = m_memory.backupFolder();
+    if (!chosen.isEmpty())
+        return chosen;
+    // Beside the workbook; a shared one has no folder, so its copies go to the user's own.
+    return m_desk->isShared() ? QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/backups")
+                              : QFileInfo(m_book).absolutePath() + QStringLiteral("/turnscrew-backups");
+}
+
+void MainWindow::backUp()
+{
+    const BackupPlan plan = backupPlan(m_book, backupFolder());
+    m_workspace->work().startWork(tr("Making a backup"), [plan, now = m_workspace->work().now()](Desk &desk, const Progress &) -> Expected<QString> {
+        const auto file = makeDatedBackup(desk, plan, now);
+        return file ? Expected<QString>(tr("A backup was made and checked: %1").arg(*file)) : file.trouble();
+    });
+}
+
+// A workbook in which nothing was done since it was opened has its copy already.
+void MainWindow::backUpOnLeaving()
+{
+    m_workspace->longWork()->finish();
+    if (!m_workspace->work().hasRecorded())
+        return;
+    const auto file = makeDatedBackup(*m_desk, backupPlan(m_book, backupFolder()), m_workspace->work().now());
+    if (!file)
+        m_leftUnsaid = file.trouble().sentence();
 }
 
 void MainWindow::closeBook()
@@ -124,6 +157,8 @@ void MainWindow::closeBook()
         [this] {
             leaveBook();
             showFirstStart();
+            if (!m_leftUnsaid.isEmpty())
+                refuse(std::exchange(m_leftUnsaid, {}));
         },
         Qt::QueuedConnection);
 }

@@ -34,6 +34,7 @@ public:
     void openDialog();
     void demoDialog();
     void closeBook();
+    void backUp(); ///< makes a dated copy now, beside the work
 
 protected:
     void closeEvent(QCloseEvent *event) override;
@@ -42,12 +43,16 @@ private:
     bool through(const Doors::Open &door, const QString &book);
     void refuse(const QString &sentence);
     void leaveBook();
+    void backUpOnLeaving();
+    [[nodiscard]] QString backupFolder() const;
     void showFirstStart();
 
     Doors m_doors;
     Style &m_style;
     Memory &m_memory;
     std::unique_ptr<Desk> m_desk;
+    QString m_book;
+    QString m_leftUnsaid; ///< what went wrong with the last workbook while it was left
     Workspace *m_workspace = nullptr;
     FirstStart *m_firstStart = nullptr;
 };

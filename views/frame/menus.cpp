@@ -42,6 +42,20 @@ void Menus::makeWorkbook(QMenu *menu)
         m_redo = menu->addAction(m_window.style().icon(QStringLiteral("edit-redo")), tr("&Redo"), QKeySequence::Redo, &m_workspace->work(), &Workplace::redo);
         connect(&m_workspace->work(), &Workplace::journalChanged, this, &Menus::refreshUndo);
         refreshUndo();
+        menu->addAction(tr("&History"), QKeySequence(Qt::CTRL | Qt::Key_H), this, [this] { m_workspace->showPlace(PlaceKey::History); });
+        menu->addSeparator();
+        menu->addAction(tr("Lists &in and out"), QKeySequence(Qt::CTRL | Qt::Key_I), this, [this] { m_workspace->showPlace(PlaceKey::Exchange); });
+        menu->addAction(tr("Make a &backup now"), QKeySequence(Qt::CTRL | Qt::Key_B), &m_window, &MainWindow::backUp);
+        menu->addAction(tr("Look whether it is &sound"), this, [this] {
+            m_workspace->work().startWork(tr("Looking through the workbook"), [](Desk &desk, const Progress &) -> Expected<QString> {
+                const auto found = desk.verify();
+                if (!found)
+                    return found.trouble();
+                return found->isEmpty() ? Expected<QString>(tr("%1 is sound.").arg(desk.name()))
+                                        : Trouble{tr("%1 is not sound").arg(desk.name()), found->join(QStringLiteral("; ")), tr("keep it and open the newest backup")};
+            });
+        });
+        menu->addAction(tr("Se&ttings"), QKeySequence(Qt::CTRL | Qt::Key_Comma), this, [this] { m_workspace->showPlace(PlaceKey::Settings); });
         menu->addSeparator();
         menu->addAction(tr("&Close workbook"), QKeySequence::Close, &m_window, &MainWindow::closeBook);
     }
@@ -122,6 +136,8 @@ void Menus::makeView(QMenu *menu)
 
 void Menus::makeHelp(QMenu *menu)
 {
+    if (m_workspace)
+        menu->addAction(tr("&What is this page for?"), QKeySequence(Qt::Key_F1), m_workspace, &Workspace::explain);
     menu->addAction(tr("&About Turnscrew"), this, [this] {
         QMessageBox::about(&m_window, tr("About Turnscrew"),
                            tr("<b>Turnscrew %1</b><p>The workbook of a restorer of used electronics.</p><p>Free software under the GNU General Public License, version 3 or later. "

@@ -5,6 +5,7 @@
 #include "views/style/style.h"
 #include "views/widgets/buttons.h"
 
+#include <QAbstractButton>
 #include <QButtonGroup>
 #include <QHBoxLayout>
 
@@ -23,6 +24,12 @@ QString Strip::placeName(PlaceKey place)
         return tr("Ledger");
     case PlaceKey::Overview:
         return tr("Overview");
+    case PlaceKey::History:
+        return tr("History");
+    case PlaceKey::Exchange:
+        return tr("Lists in and out");
+    case PlaceKey::Settings:
+        return tr("Settings");
     }
     return {};
 }
@@ -59,7 +66,13 @@ Strip::Strip(Workplace &workplace, QWidget *parent) : QFrame(parent), m_work(wor
 
 void Strip::showPlace(PlaceKey place)
 {
-    m_places->button(static_cast<int>(place))->setChecked(true);
+    // The places of the menu alone have no button here: then none is marked.
+    QAbstractButton *button = m_places->button(static_cast<int>(place));
+    m_places->setExclusive(button != nullptr);
+    if (button)
+        button->setChecked(true);
+    else if (QAbstractButton *marked = m_places->checkedButton())
+        marked->setChecked(false);
 }
 
 void Strip::focusFind()

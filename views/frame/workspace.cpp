@@ -2,6 +2,8 @@
 
 #include "views/clock/clock_box.h"
 #include "views/frame/strip.h"
+#include "views/frame/help_card.h"
+#include "views/places/place.h"
 #include "views/places/places.h"
 #include "views/rack/rack_pane.h"
 #include "views/take_in/take_in_page.h"
@@ -21,11 +23,34 @@ constexpr int takeInPlace = -1; // among the places' widgets, beside the keys
 constexpr int pollEveryMs = 700;
 }
 
-Workspace::Workspace(Desk &desk, Style &style, QWidget *parent) : QWidget(parent), m_work(desk, style)
+Workspace::Workspace(Desk &desk, Style &style, LongWork::OpenDesk again, QWidget *parent) : QWidget(parent), m_work(desk, style)
+{
+    if (!again)
+        again = [] { return Trouble{tr("Nothing was done"), tr("this window cannot open the workbook a second time"), {}}; };
+    m_longWork = new LongWork(std::move(again), this);
+    build();
+    connect(&m_work, &Workplace::workWanted, this, [this](const QString &what, const LongWork::Job &job) {
+        if (!m_longWork->start(what, job))
+            m_work.refuse(tr("Something else is being done; wait for it, or stop it first."));
+    });
+    connect(m_longWork, &LongWork::done, this, [this](const QString &sentence) {
+        m_work.poll();
+        m_work.say(sentence);
+    });
+    connect(m_longWork, &LongWork::refused, &m_work, [this](const QString &sentence) { m_work.refuse(sentence); });
+    auto *poll = new QTimer(this);
+    connect(poll, &QTimer::timeout, &m_work, &Workplace::poll);
+    poll->start(pollEveryMs);
+    m_rackPane->takeFirst();
+}
+
+void Workspace::build()
 {
     m_strip = new Strip(m_work, this);
     m_notice = new NoticeBar(this);
     m_said = new SaidLine(this);
+    m_said->addAtRight(m_longWork);
+    m_help = new HelpCard(this);
     connect(&m_work, &Workplace::refused, m_notice, &NoticeBar::refuse);
     connect(&m_work, &Workplace::said, m_said, &SaidLine::say);
     connect(m_said, &SaidLine::undoWanted, &m_work, &Workplace::undo);
@@ -52,10 +77,6 @@ Workspace::Workspace(Desk &desk, Style &style, QWidget *parent) : QWidget(parent
     connect(&m_work, &Workplace::placeWanted, this, &Workspace::showPlace);
     // Another tag in hand is looked at, whatever place was shown.
     connect(&m_work, &Workplace::unitTaken, this, [this] { showPlace(PlaceKey::Units); });
-    auto *poll = new QTimer(this);
-    connect(poll, &QTimer::timeout, &m_work, &Workplace::poll);
-    poll->start(pollEveryMs);
-    m_rackPane->takeFirst();
 }
 
 Workspace::~Workspace() = default;
@@ -80,8 +101,11 @@ QWidget *Workspace::placeWidget(PlaceKey place)
 void Workspace::showPlace(PlaceKey place)
 {
     m_place = place;
-    m_stack->setCurrentWidget(placeWidget(place));
+    QWidget *widget = placeWidget(place);
+    m_stack->setCurrentWidget(widget);
     m_strip->showPlace(place);
+    if (auto *beside = qobject_cast<Place *>(widget))
+        beside->focusFirst();
 }
 
 void Workspace::takeIn()
@@ -100,6 +124,16 @@ void Workspace::takeIn()
 void Workspace::commitEdits()
 {
     m_unitPane->page(m_unitPane->currentPage())->commitEdits();
+    if (auto *beside = qobject_cast<Place *>(m_stack->currentWidget()))
+        beside->commitEdits();
+}
+
+void Workspace::explain()
+{
+    const auto *beside = qobject_cast<Place *>(m_stack->currentWidget());
+    const QString help = beside ? beside->help() : m_unitPane->page(m_unitPane->currentPage())->help();
+    const QString name = beside ? Strip::placeName(m_place) : UnitPane::pageName(m_unitPane->currentPage());
+    m_help->explain(name, help);
 }
 
 QByteArray Workspace::layoutState() const

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "views/frame/long_work.h"
 #include "views/workplace.h"
 
 #include <QWidget>
@@ -10,6 +11,7 @@ class QStackedWidget;
 namespace ts {
 
 class ClockBox;
+class HelpCard;
 class NoticeBar;
 class RackPane;
 class SaidLine;
@@ -20,7 +22,8 @@ class UnitPane;
 class Workspace : public QWidget {
     Q_OBJECT
 public:
-    Workspace(Desk &desk, Style &style, QWidget *parent = nullptr);
+    /// `again` opens the same workbook a second time, for long work in a thread of its own.
+    Workspace(Desk &desk, Style &style, LongWork::OpenDesk again = {}, QWidget *parent = nullptr);
     ~Workspace() override;
 
     [[nodiscard]] Workplace &work() { return m_work; }
@@ -30,11 +33,13 @@ public:
     [[nodiscard]] ClockBox *clock() const;
     [[nodiscard]] NoticeBar *notice() const { return m_notice; }
     [[nodiscard]] SaidLine *said() const { return m_said; }
+    [[nodiscard]] LongWork *longWork() const { return m_longWork; }
     [[nodiscard]] PlaceKey place() const { return m_place; }
 
     void showPlace(PlaceKey place);
     void takeIn(); ///< opens the page that takes a unit in
     void commitEdits();
+    void explain(); ///< says what the page or place that is shown is for
 
     /// Sizes of the panes, to be remembered between two starts.
     [[nodiscard]] QByteArray layoutState() const;
@@ -42,15 +47,18 @@ public:
 
 private:
     [[nodiscard]] QWidget *placeWidget(PlaceKey place);
+    void build();
 
     Workplace m_work;
     Strip *m_strip;
     NoticeBar *m_notice;
     SaidLine *m_said;
+    LongWork *m_longWork;
     RackPane *m_rackPane;
     UnitPane *m_unitPane;
     QSplitter *m_panes;
     QStackedWidget *m_stack;
+    HelpCard *m_help;
     QHash<int, QWidget *> m_places;
     PlaceKey m_place = PlaceKey::Units;
 };

@@ -1,5 +1,8 @@
 #include "views/places/places.h"
 
+#include "views/places/exchange_place.h"
+#include "views/places/history_place.h"
+#include "views/settings/settings_place.h"
 #include "views/widgets/empty_place.h"
 
 #include <QCoreApplication>
@@ -17,7 +20,6 @@ QString tr(const char *text)
 
 QWidget *makePlace(PlaceKey place, Workplace &workplace)
 {
-    Q_UNUSED(workplace)
     switch (place) {
     case PlaceKey::ModelNotes:
         return new EmptyPlace(tr("What is known of a model across units stands here."));
@@ -25,6 +27,12 @@ QWidget *makePlace(PlaceKey place, Workplace &workplace)
         return new EmptyPlace(tr("Parts on the shelf, their batches and what they cost stand here."));
     case PlaceKey::Ledger:
         return new EmptyPlace(tr("Money out and in over the year stands here."));
+    case PlaceKey::History:
+        return new HistoryPlace(workplace);
+    case PlaceKey::Exchange:
+        return new ExchangePlace(workplace);
+    case PlaceKey::Settings:
+        return new SettingsPlace(workplace);
     case PlaceKey::Overview:
     case PlaceKey::Units:
         break;

@@ -106,7 +106,7 @@ void Style::apply()
     Q_EMIT changed();
 }
 
-// The sheet names colours as @role@ and sizes of type as @font:1.2@, relative to the running text.
+// The sheet names colours as @role@, sizes of type as @font:1.2@ relative to the running text, and the scheme as @shade@.
 QString Style::sheet() const
 {
     QFile file(QStringLiteral(":/style/turnscrew.qss"));
@@ -123,6 +123,8 @@ QString Style::sheet() const
             made += QString::number(text(match.captured(2).toDouble()).pointSizeF(), 'f', 2) + QStringLiteral("pt");
         else if (match.captured(1) == QLatin1String("figures"))
             made += QLatin1Char('"') + figures().family() + QLatin1Char('"');
+        else if (match.captured(1) == QLatin1String("shade"))
+            made += m_dark ? QStringLiteral("dark") : QStringLiteral("light");
         else
             made += inkNamed(m_ink, match.captured(1)).name();
         at = match.capturedEnd();

@@ -78,7 +78,10 @@ QString dayLong(const QDate &day)
 
 QString time(const QDateTime &instant)
 {
-    return QLocale().toString(instant.toLocalTime().time(), QLocale::ShortFormat);
+    // Where no locale is set, its short form would count seconds.
+    const QLocale locale;
+    const QTime local = instant.toLocalTime().time();
+    return locale.language() == QLocale::C ? local.toString(QStringLiteral("HH:mm")) : locale.toString(local, QLocale::ShortFormat);
 }
 
 QString dayAndTime(const QDateTime &instant)

@@ -1,0 +1,7 @@
+#include "views/settings/settings_place.h"
+
+namespace ts {
+
+SettingsPlace::SettingsPlace(Workplace &workplace, QWidget *parent) : Place(workplace, parent) {}
+
+} // namespace ts
