@@ -1,12 +1,13 @@
 #include "views/workplace.h"
 
+#include "views/photos/thumbnails.h"
 #include "views/style/style.h"
 
 #include <QTimer>
 
 namespace ts {
 
-Workplace::Workplace(Desk &desk, Style &style, QObject *parent) : QObject(parent), m_desk(desk), m_style(style)
+Workplace::Workplace(Desk &desk, Style &style, QObject *parent) : QObject(parent), m_desk(desk), m_style(style), m_thumbnails(new Thumbnails(desk, this))
 {
     connect(&m_desk, &Desk::recorded, this, [this](const QString &kind, const QUuid &, const QUuid &unit) { note(kind, unit); });
     connect(&m_desk, &Desk::everythingChanged, this, [this] { note({}, {}); });

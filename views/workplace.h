@@ -7,6 +7,7 @@
 namespace ts {
 
 class Style;
+class Thumbnails;
 
 /// Which of a unit's pages.
 enum class PageKey { Log, FaultFinding, Readings, Teardown, Parts, Proving, Money, Handover };
@@ -21,6 +22,7 @@ public:
 
     [[nodiscard]] Desk &desk() const { return m_desk; }
     [[nodiscard]] Style &style() const { return m_style; }
+    [[nodiscard]] Thumbnails &thumbnails() const { return *m_thumbnails; }
     [[nodiscard]] Maker maker() const { return m_desk.maker(); }
     [[nodiscard]] QDateTime now() const { return m_desk.maker().now(); }
     [[nodiscard]] QDate today() const { return now().toLocalTime().date(); }
@@ -83,6 +85,7 @@ private:
 
     Desk &m_desk;
     Style &m_style;
+    Thumbnails *m_thumbnails;
     UnitFile m_file;
     BenchFile m_bench;
     bool m_unitStale = false;

@@ -1,10 +1,10 @@
 #include "views/unit/unit_head.h"
 
 #include "model/records/tag_text.h"
+#include "views/photos/thumbnails.h"
 #include "views/style/style.h"
 #include "views/unit/stage_ribbon.h"
 #include "views/widgets/card.h"
-#include "views/widgets/rounded.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -56,8 +56,8 @@ void UnitHead::refresh()
                 break;
         }
     m_photo->setHidden(sha256.isEmpty());
-    if (const auto bytes = sha256.isEmpty() ? Expected<QByteArray>(QByteArray()) : m_work.desk().thumbnail(sha256))
-        m_photo->setPixmap(roundedCover(*bytes, QSize(m_work.style().space(21), m_work.style().space(15)), m_work.style().radius(), devicePixelRatioF()));
+    if (!sha256.isEmpty())
+        m_photo->setPixmap(m_work.thumbnails().coverNow(sha256, QSize(m_work.style().space(21), m_work.style().space(15)), m_work.style().radius(), devicePixelRatioF()));
 }
 
 QString UnitHead::secondLine() const

@@ -5,13 +5,12 @@
 
 namespace ts {
 
-QPixmap roundedCover(const QByteArray &picture, const QSize &size, int radius, qreal devicePixelRatio)
+QPixmap roundedCover(const QImage &picture, const QSize &size, int radius, qreal devicePixelRatio)
 {
-    const QImage image = QImage::fromData(picture);
-    if (image.isNull() || size.isEmpty())
+    if (picture.isNull() || size.isEmpty())
         return {};
     const QSize pixels = size * devicePixelRatio;
-    const QImage scaled = image.scaled(pixels, Qt::KeepAspectRatioByExpanding, Qt::SmoothTransformation);
+    const QImage scaled = picture.scaled(pixels, Qt::KeepAspectRatioByExpanding, Qt::SmoothTransformation);
     QPixmap cover(pixels);
     cover.fill(Qt::transparent);
     QPainter painter(&cover);
