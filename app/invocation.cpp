@@ -158,21 +158,6 @@ Expected<void> Options::read(const QStringList &arguments, int least, int most)
     return {};
 }
 
-Expected<QString> plainText(const QString &given, const QString &what, qsizetype most)
-{
-    const QString text = given.simplified();
-    const auto control = std::find_if(text.begin(), text.end(), [](QChar c) { return c.category() == QChar::Other_Control; });
-    if (control != text.end())
-        return Trouble{
-            QStringLiteral("%1 holds a control character (U+%2)").arg(what).arg(control->unicode(), 4, 16, QLatin1Char('0')),
-            {},
-            QStringLiteral("take it out")};
-    if (text.size() > most)
-        return Trouble{
-            QStringLiteral("%1 has %2 characters").arg(what).arg(text.size()), {}, QStringLiteral("%1 is the most").arg(most)};
-    return text;
-}
-
 Expected<void> notTheBook(const QString &file, const QString &book)
 {
     const auto address = BookAddress::parse(book);

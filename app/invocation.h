@@ -2,6 +2,7 @@
 
 #include "model/desk/desk.h"
 #include "model/values/clock.h"
+#include "model/values/plain_text.h"
 
 #include <QCommandLineParser>
 #include <QJsonObject>
@@ -78,14 +79,6 @@ private:
     QString m_hint;
     QCommandLineParser m_parser;
 };
-
-// How long a text from the command line may be.
-constexpr qsizetype shortText = 300;
-constexpr qsizetype longText = 4000;
-
-/// A text for a record: line breaks folded, none around it. Refuses control characters and more than `most` characters; `what` is
-/// what the sentence calls it.
-[[nodiscard]] Expected<QString> plainText(const QString &given, const QString &what, qsizetype most = longText);
 
 /// Refuses a file to write that is the workbook itself, by whatever name or link, or one of the files that belong to it.
 [[nodiscard]] Expected<void> notTheBook(const QString &file, const QString &book);
