@@ -5,6 +5,10 @@
 #include "model/sums/meter_spec.h"
 #include "model/sums/reckon.h"
 #include "model/sums/verdict.h"
+#include "model/values/number.h"
+
+#include <QJsonArray>
+#include <QJsonDocument>
 
 namespace ts {
 
@@ -124,6 +128,16 @@ QString keyTail(const SumKey &key)
     return tail;
 }
 
+/// A figure for people: without the last bits that binary arithmetic adds.
+QString shownFigure(const QJsonValue &value)
+{
+    if (value.isDouble())
+        return numberText(withoutBinaryDust(value.toDouble(), value.toDouble()));
+    if (value.isArray())
+        return QString::fromUtf8(QJsonDocument(value.toArray()).toJson(QJsonDocument::Compact));
+    return value.isNull() ? QStringLiteral("none") : value.toVariant().toString();
+}
+
 Exit listSums(Invocation &run, bool json)
 {
     QJsonObject document;
@@ -179,7 +193,7 @@ Exit runReckon(Invocation &run)
         if (json)
             document.insert(key, value);
         else
-            run.out() << key << ": " << (value.isDouble() ? numberText(value.toDouble()) : value.toVariant().toString()) << '\n';
+            run.out() << key << ": " << shownFigure(value) << '\n';
     }
     if (json)
         run.print(document);

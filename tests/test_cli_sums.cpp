@@ -151,18 +151,71 @@ private Q_SLOTS:
         QVERIFY(near(said.value(u"lag1"_s).toDouble(), -0.5, 1e-9));
     }
 
+    // What the program answers is what the functions give: one published figure of each kind of answer. ../shared/checks 02 (E29,
+    // E10), 03 (G01), 06 (X04), 05 (R29), 11 (O01).
+    void bench_data()
+    {
+        QTest::addColumn<QStringList>("sum");
+        QTest::addColumn<QString>("key");
+        QTest::addColumn<double>("value");
+        QTest::addColumn<double>("within");
+        QTest::newRow("E10") << QStringList{u"preferred-value"_s, u"value=9200"_s, u"series=E24"_s} << u"nearest"_s << 9100.0
+                             << 0.0;
+        QTest::newRow("E29") << QStringList{u"colour-code"_s, u"bands=brown,black,black,red,brown,red"_s} << u"tempco"_s << 50.0
+                             << 0.0;
+        QTest::newRow("G01") << QStringList{u"fuse"_s, u"characteristic=T"_s, u"rating=1"_s, u"multiple=2.75"_s} << u"max_time"_s
+                             << 10.0 << 0.0;
+        QTest::newRow("X04") << QStringList{u"discharge"_s, u"capacitance=100u"_s, u"resistance=10k"_s, u"from=450"_s, u"to=60"_s}
+                             << u"time"_s << 2.01490 << 1e-4;
+        QTest::newRow("R29") << QStringList{u"replay-curve"_s, u"curve=riaa"_s, u"frequency=10k"_s} << u"db"_s << -13.734
+                             << 0.001;
+        QTest::newRow("O01") << QStringList{u"idle-current"_s, u"drop=10 mV"_s, u"resistance=0R22"_s} << u"current"_s
+                             << 45.4545e-3 << 1e-7;
+    }
+    void bench()
+    {
+        QFETCH(QStringList, sum);
+        QFETCH(QString, key);
+        QFETCH(double, value);
+        QFETCH(double, within);
+        const Answer answer = program(QStringList{u"reckon"_s} + sum + QStringList{u"--json"_s});
+        QVERIFY2(answer.status == 0 && answer.err.isEmpty(), answer.told().constData());
+        QVERIFY2(near(answer.json().value(key).toDouble(), value, within), answer.told().constData());
+        const Answer plain = program(QStringList{u"reckon"_s} + sum);
+        QVERIFY2(plain.status == 0 && plain.out.contains(key + u": "_s), plain.told().constData());
+    }
+
     void sumsAreListedWithTheirKeys()
     {
         const QJsonObject list = program({u"reckon"_s, u"--json"_s}).json();
-        const QMap<QString, QStringList> promised{{u"letter-code"_s, {u"value"_s, u"unit"_s, u"tolerance_percent"_s}},
-                                                  {u"spread"_s, {u"n"_s, u"mean"_s, u"sd"_s, u"lag1"_s}},
-                                                  {u"break-even"_s, {u"price"_s}}};
+        const QMap<QString, QStringList> promised{
+            {u"preferred-value"_s, {u"nearest"_s, u"below"_s, u"above"_s, u"error_percent"_s}},
+            {u"colour-code"_s, {u"value"_s, u"tolerance_percent"_s, u"tempco"_s}},
+            {u"letter-code"_s, {u"value"_s, u"unit"_s, u"tolerance_percent"_s}},
+            {u"fuse"_s, {u"min_time"_s, u"max_time"_s}},
+            {u"discharge"_s, {u"time"_s, u"energy"_s, u"peak_current"_s, u"peak_power"_s}},
+            {u"idle-current"_s, {u"current"_s}},
+            {u"load-power"_s, {u"watts"_s}},
+            {u"level"_s, {u"dBu"_s, u"dBV"_s, u"dB"_s}},
+            {u"ripple"_s, {u"volts"_s}},
+            {u"replay-curve"_s, {u"db"_s}},
+            {u"weighting"_s, {u"db"_s}},
+            {u"spread"_s, {u"n"_s, u"mean"_s, u"sd"_s, u"lag1"_s}},
+            {u"line-fit"_s,
+             {u"slope"_s, u"intercept"_s, u"slope_sd"_s, u"intercept_sd"_s, u"residual_sd"_s, u"r2"_s, u"theil_sen"_s}},
+            {u"quantile"_s, {u"value"_s}},
+            {u"uncertainty"_s, {u"combined"_s, u"dof"_s, u"k"_s, u"expanded"_s}},
+            {u"break-even"_s, {u"price"_s}},
+            {u"strobe"_s, {u"bars"_s, u"true_speed"_s}},
+            {u"belt"_s, {u"length"_s}},
+            {u"mains-speed"_s, {u"speed"_s}}};
         for (auto [name, gives] : promised.asKeyValueRange()) {
             const QJsonObject sum = list.value(name).toObject();
             QVERIFY2(!sum.value(u"keys"_s).toObject().isEmpty() && !sum.value(u"source"_s).toString().isEmpty(),
                      qPrintable(name));
             for (const QString &key : gives)
                 QVERIFY2(sum.value(u"gives"_s).toObject().contains(key), qPrintable(name + u' ' + key));
+            QVERIFY2(sum.value(u"says"_s).isString() && sum.contains(u"formula"_s) && sum.contains(u"units"_s), qPrintable(name));
         }
     }
 };

@@ -289,7 +289,51 @@ void TestSumsReckon::registry()
         QVERIFY(!names.contains(sum.name));
         names << sum.name;
     }
-    // What is promised of each comes out, in that order.
+    // What is promised of each comes out, in that order: one call of each.
+    const QHash<QString, QString> calls{
+        {QStringLiteral("preferred-value"), QStringLiteral("value=4k7")},
+        {QStringLiteral("preferred-pair"), QStringLiteral("value=4321")},
+        {QStringLiteral("colour-code"), QStringLiteral("bands=red red red")},
+        {QStringLiteral("digit-code"), QStringLiteral("text=472|part=resistor")},
+        {QStringLiteral("fuse"), QStringLiteral("characteristic=F|rating=1|multiple=4")},
+        {QStringLiteral("fuse-marking"), QStringLiteral("text=T1A")},
+        {QStringLiteral("discharge"), QStringLiteral("capacitance=1m|resistance=1k|from=60|to=1")},
+        {QStringLiteral("idle-current"), QStringLiteral("drop=1|resistance=1")},
+        {QStringLiteral("load-power"), QStringLiteral("volts=1|load=8")},
+        {QStringLiteral("dropper"), QStringLiteral("supply=2|volts=1|current=1")},
+        {QStringLiteral("damping"), QStringLiteral("load=8|source=1")},
+        {QStringLiteral("ripple"), QStringLiteral("current=1|frequency=50|capacitance=1m")},
+        {QStringLiteral("esr"), QStringLiteral("dissipation=0.1|capacitance=1m")},
+        {QStringLiteral("level"), QStringLiteral("volts=1")},
+        {QStringLiteral("replay-curve"), QStringLiteral("curve=riaa|frequency=50")},
+        {QStringLiteral("weighting"), QStringLiteral("curve=A|frequency=50")},
+        {QStringLiteral("strobe"), QStringLiteral("speed=33|frequency=50")},
+        {QStringLiteral("speed-error"), QStringLiteral("nominal=1|read=1")},
+        {QStringLiteral("mains-speed"), QStringLiteral("made_for=50|runs_on=60")},
+        {QStringLiteral("belt"), QStringLiteral("path=250")},
+        {QStringLiteral("tape-length"), QStringLiteral("speed=15|minutes=1")},
+        {QStringLiteral("spread"), QStringLiteral("values=1,2,4")},
+        {QStringLiteral("line-fit"), QStringLiteral("x=1,2|y=3,4")},
+        {QStringLiteral("quantile"), QStringLiteral("values=1,2|p=0.5")},
+        {QStringLiteral("uncertainty"), QStringLiteral("terms=1")},
+        {QStringLiteral("acceptance-risk"), QStringLiteral("mean=0|spread=1|uncertainty=1|low=-1|high=1")}};
+    for (const Sum &sum : allSums()) {
+        if (!calls.contains(sum.name))
+            continue;
+        SumInput given;
+        for (const QString &pair : calls.value(sum.name).split(QLatin1Char('|')))
+            given.insert(pair.section(QLatin1Char('='), 0, 0), pair.section(QLatin1Char('='), 1));
+        const auto said = reckon(sum.name, given);
+        testing::wantOk(said);
+        QStringList came;
+        QStringList promised;
+        for (const auto &[key, value] : *said)
+            came << key;
+        for (const SumKey &key : sum.gives)
+            promised << key.name;
+        QCOMPARE(came, promised);
+        QVERIFY2(!sum.formula.isEmpty(), qPrintable(sum.name));
+    }
     const auto out = reckon(QStringLiteral("spread"), {{QStringLiteral("values"), QStringLiteral("1,2,4")}});
     testing::wantOk(out);
     QStringList keys;

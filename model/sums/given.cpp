@@ -106,20 +106,32 @@ qsizetype Given::choice(QStringView key, const QStringList &choices)
     return 0;
 }
 
-void Given::refuse(const QString &wrong, const QString &todo)
+SumOutput Given::refuse(const QString &wrong, const QString &todo)
 {
-    refuse(Trouble{QStringLiteral("Cannot reckon ") + m_sum, wrong, todo});
+    return refuse(Trouble{QStringLiteral("Cannot reckon ") + m_sum, wrong, todo});
 }
 
-void Given::refuse(const Trouble &trouble)
+SumOutput Given::refuse(const Trouble &trouble)
 {
     if (!m_wrong)
         m_wrong = trouble;
+    return {};
 }
 
 void Given::refuseKey(QStringView key, const QString &why, const QString &todo)
 {
     refuse(key.toString() + QLatin1Char(' ') + why, todo);
+}
+
+std::function<Expected<SumOutput>(const SumInput &)> worked(const QString &sum, std::function<SumOutput(Given &)> work)
+{
+    return [sum, work = std::move(work)](const SumInput &input) -> Expected<SumOutput> {
+        Given given(sum, input);
+        const SumOutput out = work(given);
+        if (given.wrong())
+            return *given.wrong();
+        return out;
+    };
 }
 
 QJsonValue orNull(const std::optional<double> &number)

@@ -12,20 +12,21 @@ public:
 
     [[nodiscard]] bool has(QStringView key) const;
     [[nodiscard]] QString text(QStringView key) const; ///< trimmed; empty where it was not given
-    /// In `unit` without prefix ("F": farads); a bare number is in that unit, "100n" and "4k7" take it. A volt may be written Vrms.
+    /// In `unit` without prefix ("F": farads); a bare number is in that unit, "100n" and "4k7" take it. A volt may be written
+    /// Vrms.
     double amount(QStringView key, QStringView unit);
-    double positive(QStringView key, QStringView unit);    ///< the same, above zero
-    double notNegative(QStringView key, QStringView unit); ///< the same, zero or more
-    std::optional<double> maybe(QStringView key, QStringView unit); ///< the same as positive, where it was given
-    double number(QStringView key);                        ///< a plain number; "5 %" is 5, "33 1/3" is 33.333…
+    double positive(QStringView key, QStringView unit);                ///< the same, above zero
+    double notNegative(QStringView key, QStringView unit);             ///< the same, zero or more
+    std::optional<double> maybe(QStringView key, QStringView unit);    ///< the same as positive, where it was given
+    double number(QStringView key);                                    ///< a plain number; "5 %" is 5, "33 1/3" is 33.333…
     qsizetype whole(QStringView key, qsizetype least, qsizetype most); ///< a whole number within these
     /// The place of the word among the choices; case aside.
     qsizetype choice(QStringView key, const QStringList &choices);
 
-    /// Keeps this as what is wrong, unless something already is.
-    void refuse(const QString &wrong, const QString &todo = {});
+    /// Keeps this as what is wrong, unless something already is; answers nothing, for a sum to return.
+    SumOutput refuse(const QString &wrong, const QString &todo = {});
     /// Keeps a trouble that came up elsewhere, with its own first part.
-    void refuse(const Trouble &trouble);
+    SumOutput refuse(const Trouble &trouble);
     [[nodiscard]] const std::optional<Trouble> &wrong() const { return m_wrong; }
 
 private:
@@ -35,6 +36,11 @@ private:
     const SumInput &m_input;
     std::optional<Trouble> m_wrong;
 };
+
+/// The work of a sum out of a function that reads the keys and answers the figures. What it answers does not count once
+/// something was wrong; a key that was wrong it saw as 1.
+[[nodiscard]] std::function<Expected<SumOutput>(const SumInput &)> worked(const QString &sum,
+                                                                          std::function<SumOutput(Given &)> work);
 
 /// A number or null.
 [[nodiscard]] QJsonValue orNull(const std::optional<double> &number);

@@ -1,13 +1,36 @@
 #include "model/sums/reckon.h"
 
+#include "model/sums/curves/level.h"
+#include "model/sums/curves/replay_curve.h"
+#include "model/sums/curves/weighting_sum.h"
+#include "model/sums/drive/belt.h"
+#include "model/sums/drive/speed.h"
+#include "model/sums/markings/colour_code.h"
+#include "model/sums/markings/digit_code.h"
+#include "model/sums/markings/preferred_value.h"
 #include "model/sums/reckon_money.h"
 #include "model/sums/reckon_values.h"
+#include "model/sums/statistics/conformance.h"
+#include "model/sums/statistics/line_fit.h"
+#include "model/sums/statistics/quantile.h"
+#include "model/sums/statistics/uncertainty.h"
+#include "model/sums/supply/discharge.h"
+#include "model/sums/supply/fuse.h"
+#include "model/sums/supply/fuse_marking.h"
+#include "model/sums/supply/ohms_law.h"
+#include "model/sums/supply/ripple.h"
 
 namespace ts {
 
 QList<Sum> allSums()
 {
-    return {letterCodeSum(), spreadSum(), breakEvenSum()};
+    return {
+        preferredValueSum(), preferredPairSum(), colourCodeSum(),     letterCodeSum(),  digitCodeSum(), fuseSum(),
+        fuseMarkingSum(),    dischargeSum(),     idleCurrentSum(),    loadPowerSum(),   dropperSum(),   dampingSum(),
+        rippleSum(),         esrSum(),           levelSum(),          replayCurveSum(), weightingSum(), strobeSum(),
+        speedErrorSum(),     mainsSpeedSum(),    beltSum(),           tapeLengthSum(),  spreadSum(),    lineFitSum(),
+        quantileSum(),       uncertaintySum(),   acceptanceRiskSum(), breakEvenSum(),
+    };
 }
 
 Expected<SumOutput> reckon(const QString &sum, const SumInput &given)

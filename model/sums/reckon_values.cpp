@@ -56,7 +56,8 @@ Sum letterCodeSum()
              {QStringLiteral("tolerance_low_percent"), QStringLiteral("percent, where the sides differ"), false},
              {QStringLiteral("tolerance_high_percent"), QStringLiteral("percent, where the sides differ"), false}},
             QStringLiteral("IEC 60062:2016"),
-            letterCode};
+            letterCode,
+            QStringLiteral("the letter stands at the decimal point: R K M G ohms, p n µ m F farads")};
 }
 
 Sum spreadSum()
@@ -72,7 +73,8 @@ Sum spreadSum()
              {QStringLiteral("sd"), QStringLiteral("standard deviation with n − 1; null for one number")},
              {QStringLiteral("lag1"), QStringLiteral("−1 to 1; null where all numbers are the same")}},
             QStringLiteral("NIST Statistical Reference Datasets, univariate summary statistics"),
-            spread};
+            spread,
+            QStringLiteral("mean = Σ x / n; sd = √(Σ d² / (n − 1)); lag1 = Σ d(i) d(i + 1) / Σ d²")};
 }
 
 } // namespace ts
