@@ -24,13 +24,38 @@ namespace ts {
 
 QList<Sum> allSums()
 {
+    // clang-format off: one a line, a new one is a line of its own
     return {
-        preferredValueSum(), preferredPairSum(), colourCodeSum(),     letterCodeSum(),  digitCodeSum(), fuseSum(),
-        fuseMarkingSum(),    dischargeSum(),     idleCurrentSum(),    loadPowerSum(),   dropperSum(),   dampingSum(),
-        rippleSum(),         esrSum(),           levelSum(),          replayCurveSum(), weightingSum(), strobeSum(),
-        speedErrorSum(),     mainsSpeedSum(),    beltSum(),           tapeLengthSum(),  spreadSum(),    lineFitSum(),
-        quantileSum(),       uncertaintySum(),   acceptanceRiskSum(), breakEvenSum(),
+        preferredValueSum(),
+        preferredPairSum(),
+        colourCodeSum(),
+        letterCodeSum(),
+        digitCodeSum(),
+        fuseSum(),
+        fuseMarkingSum(),
+        dischargeSum(),
+        idleCurrentSum(),
+        loadPowerSum(),
+        dropperSum(),
+        dampingSum(),
+        rippleSum(),
+        esrSum(),
+        levelSum(),
+        replayCurveSum(),
+        weightingSum(),
+        strobeSum(),
+        speedErrorSum(),
+        mainsSpeedSum(),
+        beltSum(),
+        tapeLengthSum(),
+        spreadSum(),
+        lineFitSum(),
+        quantileSum(),
+        uncertaintySum(),
+        acceptanceRiskSum(),
+        breakEvenSum(),
     };
+    // clang-format on
 }
 
 Expected<SumOutput> reckon(const QString &sum, const SumInput &given)
