@@ -65,6 +65,7 @@ int runWindow(int &argc, char **argv)
     Style style(application);
     style.setScheme(memory.scheme());
     style.setTextPercent(memory.textPercent());
+    style.setLargeType(memory.largeType());
     Desks desks;
     const Doors doors{.open = [&desks](const QString &book) { return desks.open(book); },
                       .create = [&desks](const QString &book) { return desks.create(book); },

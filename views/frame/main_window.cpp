@@ -175,6 +175,12 @@ void MainWindow::setTextPercent(int percent)
     m_memory.setTextPercent(m_style.textPercent());
 }
 
+void MainWindow::setLargeType(bool large)
+{
+    m_style.setLargeType(large);
+    m_memory.setLargeType(large);
+}
+
 void MainWindow::closeEvent(QCloseEvent *event)
 {
     m_memory.setState(QStringLiteral("window"), saveGeometry());

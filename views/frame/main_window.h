@@ -28,6 +28,7 @@ public:
     [[nodiscard]] Memory &memory() const { return m_memory; }
     void setScheme(Scheme scheme);
     void setTextPercent(int percent);
+    void setLargeType(bool large);
 
     // What the menu and the first page ask for.
     void newDialog();

@@ -131,6 +131,9 @@ void Menus::makeView(QMenu *menu)
     menu->addSeparator();
     menu->addAction(tr("L&arger text"), QKeySequence::ZoomIn, this, [this] { m_window.setTextPercent(m_window.style().textPercent() + 10); });
     menu->addAction(tr("S&maller text"), QKeySequence::ZoomOut, this, [this] { m_window.setTextPercent(m_window.style().textPercent() - 10); });
+    auto *large = menu->addAction(tr("Large type for the &bench"), QKeySequence(Qt::CTRL | Qt::Key_L), &m_window, &MainWindow::setLargeType);
+    large->setCheckable(true);
+    large->setChecked(m_window.style().largeType());
     menu->addAction(tr("&Usual text size"), QKeySequence(Qt::CTRL | Qt::Key_0), this, [this] { m_window.setTextPercent(100); });
 }
 

@@ -141,6 +141,8 @@ QByteArray Workspace::layoutState() const
     QByteArray state;
     QDataStream out(&state, QIODevice::WriteOnly);
     out << m_panes->saveState() << m_unitPane->panes()->saveState();
+    for (int i = 0; i <= static_cast<int>(PageKey::Handover); ++i)
+        out << m_unitPane->page(static_cast<PageKey>(i))->keptState();
     return state;
 }
 
@@ -153,6 +155,11 @@ void Workspace::restoreLayout(const QByteArray &state)
         return;
     m_panes->restoreState(whole);
     m_unitPane->panes()->restoreState(unit);
+    for (int i = 0; i <= static_cast<int>(PageKey::Handover) && !in.atEnd(); ++i) {
+        QByteArray page;
+        in >> page;
+        m_unitPane->page(static_cast<PageKey>(i))->restoreState(page);
+    }
 }
 
 } // namespace ts

@@ -69,6 +69,14 @@ void Style::setTextPercent(int percent)
     apply();
 }
 
+void Style::setLargeType(bool large)
+{
+    if (large == m_largeType)
+        return;
+    m_largeType = large;
+    apply();
+}
+
 QFont Style::text(double relative, QFont::Weight weight) const
 {
     QFont font = m_system;
@@ -106,7 +114,8 @@ void Style::apply()
     Q_EMIT changed();
 }
 
-// The sheet names colours as @role@, sizes of type as @font:1.2@ relative to the running text, and the scheme as @shade@.
+// The sheet names colours as @role@, sizes of type as @font:1.2@ relative to the running text (@bench:1.2@ follows large type),
+// and the scheme as @shade@.
 QString Style::sheet() const
 {
     QFile file(QStringLiteral(":/style/turnscrew.qss"));
@@ -119,8 +128,11 @@ QString Style::sheet() const
     for (auto it = hole.globalMatch(source); it.hasNext();) {
         const auto match = it.next();
         made += QStringView(source).mid(at, match.capturedStart() - at);
+        const double relative = match.captured(2).toDouble();
         if (match.captured(1) == QLatin1String("font"))
-            made += QString::number(text(match.captured(2).toDouble()).pointSizeF(), 'f', 2) + QStringLiteral("pt");
+            made += QString::number(text(relative).pointSizeF(), 'f', 2) + QStringLiteral("pt");
+        else if (match.captured(1) == QLatin1String("bench"))
+            made += QString::number(text(relative * benchScale()).pointSizeF(), 'f', 2) + QStringLiteral("pt");
         else if (match.captured(1) == QLatin1String("figures"))
             made += QLatin1Char('"') + figures().family() + QLatin1Char('"');
         else if (match.captured(1) == QLatin1String("shade"))

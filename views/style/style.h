@@ -25,6 +25,11 @@ public:
     /// 100 is the size of the system's font; 80 to 200.
     [[nodiscard]] int textPercent() const { return m_textPercent; }
     void setTextPercent(int percent);
+    /// For reading at arm's length: the log's line, the next test point and the clock are set twice as large.
+    [[nodiscard]] bool largeType() const { return m_largeType; }
+    void setLargeType(bool large);
+    /// What the type of those three is multiplied by: 1 or 2. In the style sheet it is in @bench:1.05@.
+    [[nodiscard]] double benchScale() const { return m_largeType ? 2.0 : 1.0; }
 
     // Type. Sizes are relative to the running text.
     [[nodiscard]] QFont text(double relative = 1.0, QFont::Weight weight = QFont::Normal) const;
@@ -50,6 +55,7 @@ private:
     Scheme m_scheme = Scheme::FollowSystem;
     bool m_dark = false;
     int m_textPercent = 100;
+    bool m_largeType = false;
     Ink m_ink;
 };
 

@@ -26,6 +26,9 @@ public:
     [[nodiscard]] virtual QString help() const { return {}; }
     /// Commits what is being edited in place; called before another unit is taken in hand and before closing.
     virtual void commitEdits() {}
+    /// What this computer remembers of the page between two starts: what is folded away, how it is sorted.
+    [[nodiscard]] virtual QByteArray keptState() const { return {}; }
+    virtual void restoreState(const QByteArray &state) { Q_UNUSED(state) }
 
 protected:
     [[nodiscard]] Workplace &work() const { return m_work; }
