@@ -8,6 +8,7 @@
 #include "model/sums/markings/colour_code.h"
 #include "model/sums/markings/digit_code.h"
 #include "model/sums/markings/preferred_value.h"
+#include "model/sums/reckon_faults.h"
 #include "model/sums/reckon_money.h"
 #include "model/sums/reckon_values.h"
 #include "model/sums/statistics/conformance.h"
@@ -54,6 +55,8 @@ QList<Sum> allSums()
         uncertaintySum(),
         acceptanceRiskSum(),
         breakEvenSum(),
+        bayesSum(),
+        checkOrderSum(),
     };
     // clang-format on
 }
