@@ -1,5 +1,8 @@
 #include "app/unit_document.h"
 
+#include "app/fault_document.h"
+#include "app/json_values.h"
+
 #include "model/records/tag_text.h"
 #include "model/sums/cost_sheet.h"
 #include "model/sums/standing.h"
@@ -13,49 +16,6 @@
 namespace ts {
 
 namespace {
-
-QJsonValue textOrNull(const QString &text)
-{
-    return text.isEmpty() ? QJsonValue() : QJsonValue(text);
-}
-
-QJsonValue timeOrNull(const QDateTime &at)
-{
-    return textOrNull(toStored(at));
-}
-
-template <class T>
-QJsonValue numberOrNull(const std::optional<T> &number)
-{
-    return number ? QJsonValue(*number) : QJsonValue();
-}
-
-QJsonValue moneyOrNull(const std::optional<Money> &money)
-{
-    return money ? QJsonValue(money->decimal()) : QJsonValue();
-}
-
-template <class E>
-QJsonValue wordOrNull(const std::optional<E> &value)
-{
-    return value ? QJsonValue(toWord(*value)) : QJsonValue();
-}
-
-/// A list of objects, one of each record of a kind.
-template <class R, class Make>
-QJsonArray each(const UnitFile &file, Make make)
-{
-    QJsonArray list;
-    for (const R &record : file.all<R>())
-        list << make(record);
-    return list;
-}
-
-QJsonValue symptomText(const UnitFile &file, const Id<Symptom> &id)
-{
-    const Symptom *symptom = file.find(id);
-    return symptom ? QJsonValue(symptom->text) : QJsonValue();
-}
 
 QJsonObject readingObject(const Reading &reading)
 {
@@ -141,32 +101,6 @@ QJsonObject leftOffObject(const Standing &stand)
             {QStringLiteral("do_not_power"), textOrNull(stand.doNotPower)}};
 }
 
-void insertFaultFinding(QJsonObject &document, const UnitFile &file)
-{
-    document.insert(QStringLiteral("symptoms"), each<Symptom>(file, [](const Symptom &symptom) {
-                        return QJsonObject{{QStringLiteral("text"), symptom.text},
-                                           {QStringLiteral("conditions"), textOrNull(symptom.conditions)},
-                                           {QStringLiteral("state"), toWord(symptom.state)}};
-                    }));
-    document.insert(QStringLiteral("causes"), each<Cause>(file, [&](const Cause &cause) {
-                        return QJsonObject{{QStringLiteral("symptom"), symptomText(file, cause.symptom)},
-                                           {QStringLiteral("text"), cause.text},
-                                           {QStringLiteral("state"), toWord(cause.state)},
-                                           {QStringLiteral("likelihood_before"), numberOrNull(cause.weight)},
-                                           {QStringLiteral("likelihood"), QJsonValue()},
-                                           {QStringLiteral("fix_minutes"), numberOrNull(cause.fixMinutes)},
-                                           {QStringLiteral("fix_cost"), moneyOrNull(cause.fixCost)},
-                                           {QStringLiteral("fix_odds"), numberOrNull(cause.fixOdds)}};
-                    }));
-    document.insert(QStringLiteral("checks"), each<Check>(file, [&](const Check &check) {
-                        return QJsonObject{{QStringLiteral("symptom"), symptomText(file, check.symptom)},
-                                           {QStringLiteral("text"), check.text},
-                                           {QStringLiteral("minutes"), numberOrNull(check.minutes)},
-                                           {QStringLiteral("came_out"), toWord(check.cameOut)}};
-                    }));
-    document.insert(QStringLiteral("check_next"), QJsonArray());
-}
-
 void insertWork(QJsonObject &document, const UnitFile &file)
 {
     document.insert(QStringLiteral("readings"), each<Reading>(file, readingObject));
@@ -247,7 +181,7 @@ QJsonObject unitDocument(const UnitFile &file, const BenchFile &bench, const QDa
             {QStringLiteral("what"), toWord(event.what)},
             {QStringLiteral("text"), event.detail.isEmpty() ? event.text : event.text + QStringLiteral(": ") + event.detail}};
     document.insert(QStringLiteral("log"), log);
-    insertFaultFinding(document, file);
+    insertFaultFinding(document, file, bench);
     insertWork(document, file);
     QJsonArray cautions;
     for (const QString &caution : stand.cautions)

@@ -27,6 +27,7 @@ inline const Arrows &arrows()
             {QStringLiteral("model/values"), {}},
             {QStringLiteral("model/records"), rooms("values")},
             {QStringLiteral("model/sums"), rooms("values records")},
+            {QStringLiteral("model/faults"), rooms("values records sums")},
             {QStringLiteral("model/jot"), rooms("values records sums")},
             {QStringLiteral("model/store"), rooms("values records")},
             {QStringLiteral("model/desk"), rooms("values records store")},
@@ -34,7 +35,7 @@ inline const Arrows &arrows()
             {QStringLiteral("model/media"), rooms("values records")},
             {QStringLiteral("model/paper"), rooms("values records sums")},
             {QStringLiteral("model/demo"), rooms("values records sums desk jot media paper")},
-            {QStringLiteral("views"), rooms("values records sums jot desk paper media exchange")},
+            {QStringLiteral("views"), rooms("values records sums faults jot desk paper media exchange")},
         };
         all.insert(QStringLiteral("app"), all.keys());
         return all;

@@ -41,7 +41,8 @@ Expected<SumOutput> bayesOf(const SumInput &given)
     const auto likelihood = [abnormal](double chance) { return abnormal ? chance : 1 - chance; };
     const QList<double> after = bayes({*prior, 1 - *prior}, {likelihood(*abnormalIf), likelihood(*abnormalIfNot)});
     if (after.isEmpty())
-        return Trouble{QStringLiteral("Cannot reckon bayes"), QStringLiteral("that outcome cannot happen with these chances"), {}};
+        return Trouble{
+            QStringLiteral("Cannot reckon bayes"), QStringLiteral("that outcome cannot happen with these chances"), {}};
     return SumOutput{{QStringLiteral("posterior"), after.first()}};
 }
 
@@ -77,21 +78,29 @@ Sum bayesSum()
             {{QStringLiteral("prior"), chance + QStringLiteral(": the cause before the check")},
              {QStringLiteral("abnormal_if"), chance + QStringLiteral(": abnormal if it is the cause")},
              {QStringLiteral("abnormal_if_not"), chance + QStringLiteral(": abnormal if it is not")},
-             {QStringLiteral("outcome"), QStringLiteral("abnormal or normal")}},
+             {QStringLiteral("outcome"),
+              QStringLiteral("how it came out"),
+              true,
+              {},
+              {},
+              {QStringLiteral("abnormal"), QStringLiteral("normal")}}},
             {{QStringLiteral("posterior"), QStringLiteral("the cause after the check, 0 to 1")}},
             QStringLiteral("Bayes' rule"),
-            bayesOf};
+            bayesOf,
+            QStringLiteral("after = before × P(outcome | cause) / P(outcome)")};
 }
 
 Sum checkOrderSum()
 {
-    return {QStringLiteral("check-order"),
-            QStringLiteral("in which order to check suspects of which one is guilty, in the fewest minutes"),
-            {{QStringLiteral("causes"), QStringLiteral("weight:minutes, comma-separated; minutes of the check that settles it")}},
-            {{QStringLiteral("order"), QStringLiteral("places in the list, from 1")},
-             {QStringLiteral("expected_minutes"), QStringLiteral("minutes until the guilty one is settled, the last paid for too")}},
-            QStringLiteral("minutes over weight, ascending: Kalagnanam and Henrion, arXiv 1304.2362"),
-            checkOrderOf};
+    return {
+        QStringLiteral("check-order"),
+        QStringLiteral("in which order to check suspects of which one is guilty, in the fewest minutes"),
+        {{QStringLiteral("causes"), QStringLiteral("weight:minutes, comma-separated; minutes of the check that settles it")}},
+        {{QStringLiteral("order"), QStringLiteral("places in the list, from 1")},
+         {QStringLiteral("expected_minutes"), QStringLiteral("minutes until the guilty one is settled, the last paid for too")}},
+        QStringLiteral("minutes over weight, ascending: Kalagnanam and Henrion, arXiv 1304.2362"),
+        checkOrderOf,
+        QStringLiteral("E = Σ p(i) × (minutes up to and with i), least where minutes / p ascends")};
 }
 
 } // namespace ts
