@@ -1,5 +1,6 @@
 // show: the rack, or all of one unit with what is computed from it.
 #include "app/commands.h"
+#include "app/print_faults.h"
 #include "app/unit_document.h"
 
 #include "model/records/stage_change.h"
@@ -107,6 +108,7 @@ void printUnit(QTextStream &out, const UnitFile &file, const BenchFile &bench, c
     const Standing stand = standing(file, bench);
     printStanding(out, stand);
     printLog(out, timeline(file, bench));
+    printFaults(out, file, bench);
     const CostSheet sheet = costSheet(file, bench, now);
     out << "\nHours to date: " << durationText(sheet.hours.minutes()) << '\n';
     for (const CostLine &line : sheet.lines)

@@ -3,6 +3,7 @@
 #include "app/json_values.h"
 
 #include "model/faults/check_next.h"
+#include "model/faults/first_power.h"
 
 #include <algorithm>
 
@@ -50,8 +51,8 @@ void addChecks(QJsonArray &list, const FaultBoard &board)
     }
 }
 
-/// The moves of all boards with something left to find, with the symptom each is for, best first.
-QJsonArray checkNextOf(const QList<FaultBoard> &boards, const BenchFile &bench)
+/// The moves of all boards with something left to find, with the symptom each is for: safety steps, then best first.
+QJsonArray checkNextOf(const QList<FaultBoard> &boards, const UnitFile &file, const BenchFile &bench)
 {
     QList<std::pair<NextMove, QJsonValue>> moves;
     for (const FaultBoard &board : boards)
@@ -61,6 +62,14 @@ QJsonArray checkNextOf(const QList<FaultBoard> &boards, const BenchFile &bench)
         return a.first.savesMinutes.value_or(0) > b.first.savesMinutes.value_or(0);
     });
     QJsonArray list;
+    if (!moves.isEmpty())
+        for (const SafetyStep &step : firstPowerDue(file))
+            list << QJsonObject{{QStringLiteral("symptom"), QJsonValue()},
+                                {QStringLiteral("kind"), toWord(MoveKind::Safety)},
+                                {QStringLiteral("text"), step.text},
+                                {QStringLiteral("minutes"), step.minutes},
+                                {QStringLiteral("saves_minutes"), QJsonValue()},
+                                {QStringLiteral("leaves"), QJsonValue()}};
     for (const auto &[move, symptom] : moves)
         list << QJsonObject{{QStringLiteral("symptom"), symptom},
                             {QStringLiteral("kind"), toWord(move.kind)},
@@ -88,7 +97,7 @@ void insertFaultFinding(QJsonObject &document, const UnitFile &file, const Bench
     }
     document.insert(QStringLiteral("causes"), causes);
     document.insert(QStringLiteral("checks"), checks);
-    document.insert(QStringLiteral("check_next"), checkNextOf(boards, bench));
+    document.insert(QStringLiteral("check_next"), checkNextOf(boards, file, bench));
 }
 
 } // namespace ts

@@ -1,5 +1,7 @@
 #include "jot_bench.h"
+#include "model/faults/board_changes.h"
 #include "model/faults/check_next.h"
+#include "model/faults/first_power.h"
 
 #include <cmath>
 
@@ -25,20 +27,17 @@ struct FaultBench : JotBench {
         put(QStringLiteral("think playback head worn 30% 55m"));
         put(QStringLiteral("think coupling capacitor C214 open 20% 25m"));
     }
-    Id<Bearing> mark(const QString &check, const QString &cause, double abnormalIf = 0.95, double abnormalIfNot = 0.05)
+    void mark(const QString &check, const QString &cause, double abnormalIf = 0.95, double abnormalIfNot = 0.05)
     {
-        Bearing bearing = maker().fresh<Bearing>();
-        bearing.unit = file.unit.id;
+        Id<Check> of;
+        Id<Cause> on;
         for (const Check &each : file.all<Check>())
-            if (each.text == check)
-                bearing.check = each.id;
+            of = each.text == check ? each.id : of;
         for (const Cause &each : file.all<Cause>())
-            if (each.text == cause)
-                bearing.cause = each.id;
-        bearing.abnormalIf = abnormalIf;
-        bearing.abnormalIfNot = abnormalIfNot;
-        apply(Change(QStringLiteral("mark")).add(bearing));
-        return bearing.id;
+            on = each.text == cause ? each.id : on;
+        const auto change = setMark(file, of, on, abnormalIf, abnormalIfNot, maker());
+        ts::testing::wantOk(change);
+        apply(*change);
     }
     [[nodiscard]] FaultBoard board() const { return boardOf(file, bench, last<Symptom>().id); }
     [[nodiscard]] BoardCause cause(const QString &text) const
@@ -78,7 +77,12 @@ private Q_SLOTS:
     void whatNextSays();
     void moneyCounts();
     void safetyFirst();
+    void firstPower();
     void checksWithoutMarks();
+    void marksTurn();
+    void outcomeFromReading_data();
+    void outcomeFromReading();
+    void refusals();
 };
 
 void TestFaultsBoard::startingWeights_data()
@@ -308,6 +312,36 @@ void TestFaultsBoard::safetyFirst()
     QVERIFY(next.moves.at(1).savesMinutes.has_value());
 }
 
+void TestFaultsBoard::firstPower()
+{
+    FaultBench bench;
+    bench.file.unit.category = Category::CassetteDeck;
+    const QList<SafetyStep> all = firstPowerSteps(bench.file.unit);
+    QVERIFY(all.size() >= 7);
+    QCOMPARE(firstPowerDue(bench.file).size(), all.size());
+    // One done is owed no more; one that came out abnormal stops everything after it.
+    bench.put(QStringLiteral("check ") + all[0].text + QStringLiteral(" normal"));
+    QCOMPARE(firstPowerDue(bench.file).size(), all.size() - 1);
+    bench.put(QStringLiteral("check ") + all[2].text + QStringLiteral(" abnormal"));
+    const QList<SafetyStep> stopped = firstPowerDue(bench.file);
+    QCOMPARE(stopped.size(), 2);
+    QVERIFY(stopped.last().text.startsWith(QStringLiteral("stop, do not power")));
+    bench.put(QStringLiteral("check ") + all[2].text + QStringLiteral(" normal"));
+    QCOMPARE(firstPowerDue(bench.file).size(), all.size() - 2);
+    // An insulation reading needs no power, a voltage does.
+    bench.put(QStringLiteral("insulation = 200 MΩ want >= 2 MΩ"));
+    QCOMPARE(firstPowerDue(bench.file).size(), all.size() - 2);
+    bench.put(QStringLiteral("CN2.4 = 11.92 V"));
+    QVERIFY(firstPowerDue(bench.file).isEmpty());
+    bench.put(QStringLiteral("do not power primary exposed"));
+    QCOMPARE(firstPowerDue(bench.file).size(), 1);
+    QCOMPARE(firstPowerDue(bench.file).first().text, QStringLiteral("do not power: primary exposed"));
+    bench.put(QStringLiteral("safe to power"));
+    QVERIFY(firstPowerDue(bench.file).isEmpty());
+    bench.file.unit.category = Category::Loudspeaker;
+    QVERIFY(firstPowerSteps(bench.file.unit).isEmpty());
+}
+
 void TestFaultsBoard::checksWithoutMarks()
 {
     FaultBench bench;
@@ -315,6 +349,87 @@ void TestFaultsBoard::checksWithoutMarks()
     QVERIFY(bench.board().remarks.join(QLatin1Char(' ')).contains(QStringLiteral("\"listen to it\"")));
     for (const NextMove &move : checkNext(bench.board(), {}).moves)
         QCOMPARE(move.kind, MoveKind::Repair);
+}
+
+void TestFaultsBoard::marksTurn()
+{
+    FaultBench bench;
+    bench.put(QStringLiteral("check measure the capacitor abnormal"));
+    const Id<Check> check = bench.last<Check>().id;
+    const Id<Cause> cause = bench.last<Cause>().id;
+    QCOMPARE(bench.cause(capacitor).now, 0.2);
+    bench.apply(turnMark(bench.file, check, cause, bench.maker()));
+    QVERIFY(near(bench.cause(capacitor).now, 0.2 * 0.95 / (0.2 * 0.95 + 0.8 * 0.05)));
+    const auto set = setMark(bench.file, check, cause, 0.7, 0.2, bench.maker());
+    testing::wantOk(set);
+    bench.apply(*set);
+    QVERIFY(near(bench.cause(capacitor).now, 0.2 * 0.7 / (0.2 * 0.7 + 0.8 * 0.2)));
+    const Change away = turnMark(bench.file, check, cause, bench.maker());
+    QCOMPARE(away.sentence(), QStringLiteral("measure the capacitor does not bear on coupling capacitor C214 open"));
+    QCOMPARE(away.items().size(), 1);
+    QVERIFY(away.items().first().before && !away.items().first().after);
+}
+
+void TestFaultsBoard::outcomeFromReading_data()
+{
+    QTest::addColumn<QString>("line");
+    QTest::addColumn<QString>("word");
+    QTest::addColumn<QString>("result");
+    QTest::newRow("within") << "CN2.4 = 11.92 V want 12 V 5%"
+                            << "normal"
+                            << "CN2.4 11.92 V, within";
+    QTest::newRow("outside") << "CN2.4 = 9 V want 12 V 5%"
+                             << "abnormal"
+                             << "CN2.4 9 V, outside";
+    QTest::newRow("too close") << "CN2.4 = 11.4 V want 12 V 5% with bench meter"
+                               << "unclear"
+                               << "CN2.4 11.4 V, too close to call";
+}
+
+void TestFaultsBoard::outcomeFromReading()
+{
+    QFETCH(QString, line);
+    QFETCH(QString, word);
+    QFETCH(QString, result);
+    FaultBench bench;
+    bench.put(QStringLiteral("check motor supply 5m"));
+    const Check check = bench.last<Check>();
+    bench.put(line);
+    const auto change = recordOutcome(check, bench.last<Reading>(), bench.maker());
+    testing::wantOk(change);
+    bench.apply(*change);
+    QCOMPARE(toWord(bench.last<Check>().cameOut), word);
+    QCOMPARE(bench.last<Check>().result, result);
+    QVERIFY(bench.last<Check>().doneAt.isValid());
+    bench.apply(recordOutcome(bench.last<Check>(), CameOut::NotDone, {}, bench.maker()));
+    QVERIFY(bench.last<Check>() == check);
+}
+
+void TestFaultsBoard::refusals()
+{
+    FaultBench bench;
+    const Id<Symptom> symptom = bench.last<Symptom>().id;
+    QVERIFY(
+        testing::refusal(addCause(bench.file, symptom, QStringLiteral("  "), bench.maker())).contains(QStringLiteral("no text")));
+    QVERIFY(testing::refusal(addCause(bench.file, symptom, QStringLiteral("Playback Head  worn"), bench.maker()))
+                .contains(QStringLiteral("already")));
+    QVERIFY(testing::refusal(addCheck(bench.file, symptom, {}, 3, bench.maker())).contains(QStringLiteral("no text")));
+    bench.put(QStringLiteral("check a"));
+    QVERIFY(testing::refusal(setMark(bench.file, bench.last<Check>().id, bench.last<Cause>().id, 1.2, 0, bench.maker()))
+                .contains(QStringLiteral("0 to 100 %")));
+    bench.put(QStringLiteral("CN2.4 = 11.92 V"));
+    QVERIFY(testing::refusal(recordOutcome(bench.last<Check>(), bench.last<Reading>(), bench.maker()))
+                .contains(QStringLiteral("no limit")));
+    // "Something else" becomes a record once.
+    bench.apply(recordSomethingElse(bench.file, symptom, bench.maker()));
+    QVERIFY(bench.board().causes.size() == 4);
+    QVERIFY(recordSomethingElse(bench.file, symptom, bench.maker()).isEmpty());
+    // Settled and opened again: as before.
+    const Cause cause = bench.file.all<Cause>().first();
+    bench.apply(settleCause(cause, CauseState::RuledOut, QStringLiteral("moved it, no change"), bench.maker()));
+    QCOMPARE(bench.cause(lead).reason, QStringLiteral("Ruled out: moved it, no change"));
+    bench.apply(settleCause(bench.file.all<Cause>().first(), CauseState::Open, {}, bench.maker()));
+    QVERIFY(bench.file.all<Cause>().first() == cause);
 }
 
 QTEST_GUILESS_MAIN(TestFaultsBoard)

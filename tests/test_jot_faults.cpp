@@ -146,6 +146,39 @@ private Q_SLOTS:
         QCOMPARE(bench.count<Cause>(), 4);
     }
 
+    void checkBearsOn()
+    {
+        JotBench bench;
+        bench.put(QStringLiteral("saw left channel weak"));
+        bench.put(QStringLiteral("think coupling capacitor C214 open 20%"));
+        bench.put(QStringLiteral("think head lead broken"));
+        bench.put(QStringLiteral("think playback head worn"));
+        // A place that both name.
+        QCOMPARE(bench.put(QStringLiteral("check ESR of C214 normal 10m")).preview,
+                 QStringLiteral("Check came out normal: ESR of C214, 10 min · for \"left channel weak\" · bears on coupling capacitor "
+                                "C214 open"));
+        QCOMPARE(bench.count<Bearing>(), 1);
+        QVERIFY(bench.last<Bearing>().check == bench.last<Check>().id);
+        QVERIFY(bench.last<Bearing>().cause == bench.file.all<Cause>().first().id);
+        // Named, before or after the figures; the outcome comes later and marks nothing twice.
+        bench.put(QStringLiteral("check swap head leads 5m points to head lead and playback head"));
+        QCOMPARE(bench.count<Bearing>(), 3);
+        QCOMPARE(bench.last<Check>().text, QStringLiteral("swap head leads"));
+        QCOMPARE(bench.last<Check>().minutes, std::optional(5));
+        bench.put(QStringLiteral("check swap head leads points to head lead abnormal"));
+        QCOMPARE(bench.count<Bearing>(), 3);
+        QCOMPARE(bench.last<Check>().cameOut, CameOut::Abnormal);
+        // What names no cause is said and marks nothing.
+        QVERIFY(bench.put(QStringLiteral("check listen points to the weather"))
+                    .preview.contains(QStringLiteral("no open cause reads so")));
+        QCOMPARE(bench.count<Bearing>(), 3);
+        QCOMPARE(bench.last<Check>().text, QStringLiteral("listen"));
+        // A cause of another symptom is left alone.
+        bench.put(QStringLiteral("saw hum"));
+        bench.put(QStringLiteral("check ripple at C214"));
+        QCOMPARE(bench.count<Bearing>(), 3);
+    }
+
     void check()
     {
         JotBench bench;

@@ -1,6 +1,11 @@
 #include "model/jot/belonging.h"
+#include "model/jot/designator.h"
 #include "model/jot/families.h"
 #include "model/jot/likeness.h"
+
+#include <QRegularExpression>
+
+#include <algorithm>
 
 namespace ts {
 
@@ -21,6 +26,39 @@ std::optional<Taken<CameOut>> takeCameOut(const QString &text)
         if (rest.size() > end.size() && rest.endsWith(end, Qt::CaseInsensitive))
             rest = rest.chopped(end.size()).trimmed();
     return Taken<CameOut>{*outcome, rest};
+}
+
+/// What a check bears on, as typed: "points to CAUSE" or "points to CAUSE and CAUSE" at the end.
+QStringList takePointsTo(QString &text)
+{
+    const auto words = QStringLiteral(" points to ");
+    const qsizetype at = text.lastIndexOf(words, -1, Qt::CaseInsensitive);
+    if (at <= 0)
+        return {};
+    static const QRegularExpression joint(QStringLiteral("\\s*,\\s*|\\s+and\\s+"));
+    const QStringList named = text.mid(at + words.size()).split(joint, Qt::SkipEmptyParts);
+    text = text.left(at).trimmed();
+    return named;
+}
+
+/// The open causes of the symptom that a check bears on: those named, else those at a place on the board that the check names too
+/// (ESR of C214, coupling capacitor C214 open).
+QList<Cause> bearsOn(const Jotting &jotting, const Id<Symptom> &symptom, const QString &text, const QStringList &named)
+{
+    QList<Cause> found;
+    const auto open = [&](const Cause &cause) { return cause.symptom == symptom && cause.state != CauseState::Confirmed; };
+    for (const QString &name : named)
+        if (const auto cause = bestNamed(jotting.file.all<Cause>(), name, &Cause::text, open);
+            cause && !found.contains(*cause.record))
+            found << *cause.record;
+    const QStringList places = designatorsIn(text).split(QStringLiteral(", "), Qt::SkipEmptyParts);
+    if (named.isEmpty())
+        for (const Cause &cause : jotting.file.all<Cause>())
+            if (open(cause) && std::any_of(places.begin(), places.end(), [&](const QString &place) {
+                    return designatorsIn(cause.text).split(QStringLiteral(", ")).contains(place);
+                }))
+                found << cause;
+    return found;
 }
 
 } // namespace
@@ -44,6 +82,8 @@ Jotted jotCheck(const Jotting &jotting)
             }
         }
     };
+    takeFigures();
+    const QStringList pointsTo = takePointsTo(text);
     takeFigures();
     const Belonging to = belonging(text, jotting.file);
     text = to.text;
@@ -85,6 +125,25 @@ Jotted jotCheck(const Jotting &jotting)
         jotted.change.add(check);
         jotted.preview += to.words();
     }
+    const auto marked = [&](const Cause &cause) {
+        const QList<Bearing> &marks = jotting.file.all<Bearing>();
+        return std::any_of(marks.begin(), marks.end(),
+                           [&](const Bearing &mark) { return mark.check == check.id && mark.cause == cause.id; });
+    };
+    QStringList on;
+    for (const Cause &cause : bearsOn(jotting, check.symptom, check.text, pointsTo)) {
+        if (marked(cause))
+            continue;
+        Bearing mark = jotting.fresh<Bearing>();
+        mark.check = check.id;
+        mark.cause = cause.id;
+        jotted.change.add(mark);
+        on << shown(cause.text);
+    }
+    if (!on.isEmpty())
+        jotted.preview += QStringLiteral(" · bears on ") + on.join(QStringLiteral(", "));
+    if (on.size() < pointsTo.size())
+        jotted.preview += QStringLiteral(" · no open cause reads so for each that was named");
     return jotted;
 }
 
