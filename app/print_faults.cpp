@@ -38,19 +38,19 @@ void printBoard(QTextStream &out, const FaultBoard &board, const BenchFile &benc
 
 void printFaults(QTextStream &out, const UnitFile &file, const BenchFile &bench)
 {
-    bool anyOpen = false;
+    QList<FaultBoard> boards;
     for (const FaultBoard &board : boardsOf(file, bench))
-        if (!board.closed() && !board.blank()) {
-            anyOpen = true;
-            printBoard(out, board, bench);
-        }
-    if (!anyOpen)
+        if (!board.closed() && !board.blank())
+            boards << board;
+    if (boards.isEmpty())
         return;
     const QList<SafetyStep> due = firstPowerDue(file);
     if (!due.isEmpty())
         out << "\nBefore anything else (local codes and licensed practice come first)\n";
     for (const SafetyStep &step : due)
         out << "  " << step.text << '\n';
+    for (const FaultBoard &board : boards)
+        printBoard(out, board, bench);
 }
 
 } // namespace ts

@@ -34,14 +34,15 @@ QList<BoardMark> marksOf(const UnitFile &file, const Id<Check> &check, const QLi
     double otherwise = 0;
     int count = 0;
     for (qsizetype i = 0; i < causes.size(); ++i) {
-        if (causes[i].id.isNull())
-            continue;
+        const Bearing *last = nullptr; // marked twice by two people: the later one stands
         for (const Bearing &bearing : file.all<Bearing>())
-            if (!bearing.removed && bearing.check == check && bearing.cause == causes[i].id) {
-                marks[i] = {bearing.id, chance(bearing.abnormalIf, usuallyAbnormalIf)};
-                otherwise += chance(bearing.abnormalIfNot, usuallyAbnormalIfNot);
-                ++count;
-            }
+            if (!bearing.removed && bearing.check == check && bearing.cause == causes[i].id)
+                last = &bearing;
+        if (!last || causes[i].id.isNull())
+            continue;
+        marks[i] = {last->id, chance(last->abnormalIf, usuallyAbnormalIf)};
+        otherwise += chance(last->abnormalIfNot, usuallyAbnormalIfNot);
+        ++count;
     }
     for (BoardMark &mark : marks)
         if (!mark.marked())
