@@ -1,12 +1,11 @@
 // paper: writes a paper and keeps what was written.
 #include "app/commands.h"
 
+#include "model/keeping/outgoing_sheet.h"
 #include "model/paper/restoration.h"
-#include "model/records/settings.h"
 #include "model/records/tag_text.h"
 
 #include <QFileInfo>
-#include <QSaveFile>
 
 #include <algorithm>
 
@@ -56,11 +55,6 @@ Expected<PaperWish> wishOf(const Options &options, const QString &hint)
     return wish;
 }
 
-Trouble cannotWrite(const QString &out, const QString &why, const QString &todo = QStringLiteral("choose another place"))
-{
-    return Trouble{QStringLiteral("Cannot write %1").arg(out), why, todo};
-}
-
 /// A sheet as it was handed over: the bytes that the workbook kept then.
 Exit writeAgain(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWish &wish)
 {
@@ -80,9 +74,8 @@ Exit writeAgain(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWi
     const auto bytes = desk.kept(paper->sha256);
     if (!bytes)
         return run.refuse(bytes.trouble());
-    QSaveFile file(wish.out);
-    if (!file.open(QIODevice::WriteOnly) || file.write(*bytes) != bytes->size() || !file.commit())
-        return run.refuse(cannotWrite(wish.out, file.errorString()));
+    if (auto written = writeWhole(wish.out, *bytes); !written)
+        return run.refuse(written.trouble());
     run.out() << QStringLiteral("Wrote %1 (restoration sheet %2, edition %3 of unit %4, as it was handed over)\n")
                      .arg(wish.out)
                      .arg(paper->number)
@@ -91,57 +84,27 @@ Exit writeAgain(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWi
     return Exit::Done;
 }
 
-Expected<RestorationFacts> factsOf(Desk &desk, const UnitFile &unit, const BenchFile &bench, const QDateTime &now)
-{
-    QList<PaperPhoto> photos;
-    for (const Photo &photo : unit.all<Photo>()) {
-        const auto bytes = desk.kept(photo.sha256);
-        if (!bytes)
-            return bytes.trouble();
-        photos << PaperPhoto{photo, *bytes};
-    }
-    return gatherRestoration(unit, bench, photos, now);
-}
-
 Exit writeNew(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWish &wish)
 {
     const auto bench = desk.benchFile();
     if (!bench)
         return run.refuse(bench.trouble());
-    Maker maker = desk.maker();
-    Paper paper = maker.fresh<Paper>();
-    const auto facts = factsOf(desk, unit, *bench, paper.at.toLocalTime());
+    const auto facts = restorationFacts(desk, unit, *bench, desk.maker().now().toLocalTime());
     if (!facts)
         return run.refuse(facts.trouble());
-    const PageSize size =
-        wish.size.value_or(bench->setting(settings::paperSize) == QLatin1String("Letter") ? PageSize::Letter : PageSize::A4);
-    const Expected<QByteArray> bytes =
-        wish.format == QLatin1String("html") ? Expected<QByteArray>(restorationHtml(*facts)) : restorationPdf(*facts, size);
+    const Expected<QByteArray> bytes = wish.format == QLatin1String("html")
+                                           ? Expected<QByteArray>(restorationHtml(*facts))
+                                           : restorationPdf(*facts, wish.size.value_or(benchPageSize(*bench)));
     if (!bytes)
         return run.refuse(bytes.trouble());
-
-    // The file appears only when the workbook has kept its copy, and the copy is kept only when the file can be written.
-    QSaveFile file(wish.out);
-    if (!file.open(QIODevice::WriteOnly) || file.write(*bytes) != bytes->size())
-        return run.refuse(cannotWrite(wish.out, file.errorString()));
-    const auto sha256 = desk.keep(*bytes);
-    if (!sha256)
-        return run.refuse(sha256.trouble());
-    paper.unit = unit.unit.id;
-    paper.kind = PaperKind::Restoration;
-    paper.madeAt = paper.at;
-    paper.sha256 = *sha256;
-    paper.format = wish.format;
-    paper.title = facts->name;
-    if (auto applied = desk.apply(Change(QStringLiteral("Restoration sheet of %1 written").arg(facts->tag)).add(paper)); !applied)
+    auto sheet = OutgoingSheet::begin(desk, unit.unit.id, *facts, *bytes, wish.format, wish.out);
+    if (!sheet)
+        return run.refuse(sheet.trouble());
+    if (auto applied = desk.apply(sheet->change()); !applied)
         return run.refuse(applied.trouble());
-    const auto kept = desk.get(paper.id);
+    const auto kept = sheet->finish(desk);
     if (!kept)
         return run.refuse(kept.trouble());
-    if (!file.commit())
-        return run.refuse(
-            cannotWrite(wish.out, file.errorString(),
-                        QStringLiteral("the workbook kept its copy, and --edition %1 writes it").arg(kept->edition)));
     run.out() << QStringLiteral("Wrote %1 (restoration sheet %2, edition %3 of unit %4, SHA-256 %5)\n")
                      .arg(wish.out)
                      .arg(kept->number)

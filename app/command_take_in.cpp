@@ -2,6 +2,7 @@
 #include "app/commands.h"
 
 #include "model/records/tag_text.h"
+#include "model/records/taking_in.h"
 
 #include <array>
 
@@ -30,13 +31,6 @@ constexpr std::array textOptions{TextOption{"name", &Unit::name, shortText},
 
 constexpr std::array otherOptions{"category", "year", "class", "owner", "kind", "stage", "paid", "carriage"};
 
-struct Wanted {
-    Unit unit;
-    QString owner;
-    std::optional<Money> paid;
-    std::optional<Money> carriage;
-};
-
 // A word from an option, or the sentence that refuses it.
 template <class E>
 Expected<E> optionWord(const Options &options, const QString &name, E fallback)
@@ -56,12 +50,11 @@ Expected<std::optional<Money>> optionMoney(const Options &options, const QString
     return std::optional<Money>(*money);
 }
 
-Expected<Wanted> wanted(const Options &options, const Currency &currency, Maker &maker)
+Expected<Arrival> arrivalOf(const Options &options, const Currency &currency, Maker &maker)
 {
-    Wanted wanted;
-    Unit &unit = wanted.unit;
+    Arrival arrival;
+    Unit &unit = arrival.unit;
     unit = maker.fresh<Unit>();
-    unit.stageSince = unit.at;
     for (const TextOption &option : textOptions) {
         const QString name = QString::fromLatin1(option.name);
         const auto text = plainText(options.value(name), QStringLiteral("--") + name, option.most);
@@ -75,10 +68,10 @@ Expected<Wanted> wanted(const Options &options, const Currency &currency, Maker 
     const auto owner = plainText(options.value(QStringLiteral("owner")), QStringLiteral("--owner"), shortText);
     if (!owner)
         return owner.trouble();
-    wanted.owner = *owner;
+    arrival.owner = *owner;
 
     const auto category = parseWord<Category>(options.value(QStringLiteral("category")), QStringLiteral("category"));
-    const auto kind = optionWord(options, QStringLiteral("kind"), wanted.owner.isEmpty() ? UnitKind::ToSell : UnitKind::Owners);
+    const auto kind = optionWord(options, QStringLiteral("kind"), arrival.owner.isEmpty() ? UnitKind::ToSell : UnitKind::Owners);
     const auto stage = optionWord(options, QStringLiteral("stage"), Stage::Shelved);
     if (!category)
         return category.trouble();
@@ -86,10 +79,6 @@ Expected<Wanted> wanted(const Options &options, const Currency &currency, Maker 
         return kind.trouble();
     if (!stage)
         return stage.trouble();
-    if (*stage == Stage::Held || *stage == Stage::Closed)
-        return Trouble{QStringLiteral("A unit cannot be taken in as %1").arg(toWord(*stage)),
-                       {},
-                       QStringLiteral("take it in first, then move it with turnscrew stage")};
     unit.category = *category;
     unit.kind = *kind;
     unit.stage = *stage;
@@ -104,7 +93,7 @@ Expected<Wanted> wanted(const Options &options, const Currency &currency, Maker 
     if (options.has(QStringLiteral("year"))) {
         bool ok = false;
         const int year = options.value(QStringLiteral("year")).toInt(&ok);
-        if (!ok || year < 1850 || year > maker.now().date().year() + 1)
+        if (!ok)
             return Trouble{
                 QStringLiteral("\"%1\" is no year that a unit can be made in").arg(options.value(QStringLiteral("year"))),
                 {},
@@ -117,49 +106,9 @@ Expected<Wanted> wanted(const Options &options, const Currency &currency, Maker 
         return paid.trouble();
     if (!carriage)
         return carriage.trouble();
-    wanted.paid = *paid;
-    wanted.carriage = *carriage;
-    return wanted;
-}
-
-Spend spendOn(const Unit &unit, SpendKind kind, const QString &text, const Money &amount, Maker &maker)
-{
-    Spend spend = maker.fresh<Spend>();
-    spend.unit = unit.id;
-    spend.kind = kind;
-    spend.text = text;
-    spend.amount = amount;
-    spend.paidOn = maker.now().date();
-    return spend;
-}
-
-/// The contact of that name; a second one of the same name would part what belongs to one person.
-std::optional<Contact> contactNamed(const BenchFile &bench, const QString &name)
-{
-    for (const Contact &contact : bench.all<Contact>())
-        if (contact.name.simplified().compare(name, Qt::CaseInsensitive) == 0)
-            return contact;
-    return std::nullopt;
-}
-
-Change takingIn(Wanted &wanted, const BenchFile &bench, Maker &maker)
-{
-    Change change(QStringLiteral("Took in ") + wanted.unit.name);
-    if (!wanted.owner.isEmpty()) {
-        const auto known = contactNamed(bench, wanted.owner);
-        Contact owner = known ? *known : maker.fresh<Contact>();
-        wanted.unit.owner = owner.id;
-        if (!known) {
-            owner.name = wanted.owner;
-            change.add(owner);
-        }
-    }
-    change.add(wanted.unit);
-    if (wanted.paid)
-        change.add(spendOn(wanted.unit, SpendKind::Purchase, QStringLiteral("Bought"), *wanted.paid, maker));
-    if (wanted.carriage)
-        change.add(spendOn(wanted.unit, SpendKind::CarriageIn, QStringLiteral("Carriage in"), *wanted.carriage, maker));
-    return change;
+    arrival.paid = *paid;
+    arrival.carriage = *carriage;
+    return arrival;
 }
 
 } // namespace
@@ -184,12 +133,15 @@ Exit runTakeIn(Invocation &run)
     if (!bench)
         return run.refuse(bench.trouble());
     Maker maker = (*desk)->maker();
-    auto asked = wanted(options, bench->currency(), maker);
-    if (!asked)
-        return run.refuse(asked.trouble());
-    if (auto applied = (*desk)->apply(takingIn(*asked, *bench, maker)); !applied)
+    const auto arrival = arrivalOf(options, bench->currency(), maker);
+    if (!arrival)
+        return run.refuse(arrival.trouble());
+    const auto change = takingIn(*arrival, *bench, maker);
+    if (!change)
+        return run.refuse(change.trouble());
+    if (auto applied = (*desk)->apply(*change); !applied)
         return run.refuse(applied.trouble());
-    const auto taken = (*desk)->get(asked->unit.id);
+    const auto taken = (*desk)->get(arrival->unit.id);
     if (!taken)
         return run.refuse(taken.trouble());
     run.out() << tagText(taken->tag) << '\n';

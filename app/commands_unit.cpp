@@ -2,7 +2,7 @@
 #include "app/commands.h"
 
 #include "model/jot/jot.h"
-#include "model/media/prepared_photo.h"
+#include "model/keeping/kept_photos.h"
 #include "model/records/stage_change.h"
 #include "model/records/tag_text.h"
 
@@ -77,29 +77,13 @@ Exit runPhoto(Invocation &run)
     const auto taken = (*desk)->get(*unit);
     if (!taken)
         return run.refuse(taken.trouble());
-    Change change(tagText(taken->tag) + QLatin1Char(' ') +
-                  (files.size() > 1     ? QStringLiteral("%1 photos").arg(files.size())
-                   : caption->isEmpty() ? QStringLiteral("Photo: ") + prepared.first().originalName
-                                        : QStringLiteral("Photo: ") + *caption));
-    Maker maker = (*desk)->maker();
-    for (const PreparedPhoto &each : prepared) {
-        const auto sha256 = (*desk)->keep(each.bytes, each.thumbnail);
-        if (!sha256)
-            return run.refuse(sha256.trouble());
-        Photo photo = maker.fresh<Photo>();
-        photo.unit = *unit;
-        photo.sha256 = *sha256;
-        photo.phase = phases.value(phase);
-        photo.caption = *caption;
-        photo.width = each.width;
-        photo.height = each.height;
-        photo.takenAt = each.takenAt;
-        photo.originalName = each.originalName;
-        change.add(photo);
-    }
-    if (auto applied = (*desk)->apply(change); !applied)
+    auto change = keepingPhotos(**desk, prepared, {.unit = *unit, .phase = phases.value(phase), .caption = *caption});
+    if (!change)
+        return run.refuse(change.trouble());
+    change->setSentence(tagText(taken->tag) + QLatin1Char(' ') + change->sentence());
+    if (auto applied = (*desk)->apply(*change); !applied)
         return run.refuse(applied.trouble());
-    run.out() << change.sentence() << '\n';
+    run.out() << change->sentence() << '\n';
     return Exit::Done;
 }
 

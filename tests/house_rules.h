@@ -34,8 +34,9 @@ inline const Arrows &arrows()
             {QStringLiteral("model/exchange"), rooms("values records desk")},
             {QStringLiteral("model/media"), rooms("values records")},
             {QStringLiteral("model/paper"), rooms("values records sums")},
-            {QStringLiteral("model/demo"), rooms("values records sums desk jot media paper")},
-            {QStringLiteral("views"), rooms("values records sums faults jot desk paper media exchange")},
+            {QStringLiteral("model/keeping"), rooms("values records sums desk exchange media paper")},
+            {QStringLiteral("model/demo"), rooms("values records sums desk jot media paper keeping")},
+            {QStringLiteral("views"), rooms("values records sums faults jot desk paper media exchange keeping")},
         };
         all.insert(QStringLiteral("app"), all.keys());
         return all;
@@ -50,7 +51,7 @@ inline QStringList allowedModules(const QString &room)
     const auto among = [&](const char *names) { return QString::fromLatin1(names).split(QLatin1Char(' ')).contains(room); };
     if (among("model/store"))
         modules << QStringLiteral("QtSql");
-    if (among("model/media model/paper model/demo views app"))
+    if (among("model/media model/paper model/keeping model/demo views app"))
         modules << QStringLiteral("QtGui");
     if (among("views app"))
         modules << QStringLiteral("QtWidgets");

@@ -1,6 +1,7 @@
 // The verbs that take a unit in, move it, photograph it and send it away.
 #include "model/demo/drawing.h"
 #include "model/demo/player.h"
+#include "model/keeping/outgoing_sheet.h"
 #include "model/media/prepared_photo.h"
 #include "model/paper/restoration.h"
 #include "model/records/all_records.h"
@@ -153,30 +154,18 @@ Expected<void> Player::paper(const DemoEvent &)
     const auto bench = m_desk.benchFile();
     if (!file || !bench)
         return file ? bench.trouble() : file.trouble();
-    QList<PaperPhoto> photos;
-    for (const Photo &photo : file->all<Photo>()) {
-        const auto jpeg = m_desk.kept(photo.sha256);
-        if (!jpeg)
-            return jpeg.trouble();
-        photos << PaperPhoto{photo, *jpeg};
-    }
-    const RestorationFacts facts = gatherRestoration(*file, *bench, photos, m_desk.maker().now());
+    const auto facts = restorationFacts(m_desk, *file, *bench, m_desk.maker().now());
+    if (!facts)
+        return facts.trouble();
     // Drawing a PDF takes an application with fonts; without one the sheet is kept as the web page, which is the same sheet.
     const bool draws = qobject_cast<QGuiApplication *>(QCoreApplication::instance()) != nullptr;
-    const auto bytes = draws ? restorationPdf(facts, PageSize::A4) : Expected<QByteArray>(restorationHtml(facts));
+    const auto bytes = draws ? restorationPdf(*facts, PageSize::A4) : Expected<QByteArray>(restorationHtml(*facts));
     if (!bytes)
         return bytes.trouble();
-    const auto sha256 = m_desk.keep(*bytes);
-    if (!sha256)
-        return sha256.trouble();
-    Paper paper = m_desk.maker().fresh<Paper>();
-    paper.unit = m_unit;
-    paper.kind = PaperKind::Restoration;
-    paper.madeAt = paper.at;
-    paper.sha256 = *sha256;
-    paper.format = draws ? QStringLiteral("pdf") : QStringLiteral("html");
-    paper.title = QStringLiteral("Restoration sheet, ") + file->unit.name;
-    return apply(Change(QStringLiteral("Restoration sheet made")).add(paper));
+    auto sheet = OutgoingSheet::begin(m_desk, m_unit, *facts, *bytes, draws ? QStringLiteral("pdf") : QStringLiteral("html"), {});
+    if (!sheet)
+        return sheet.trouble();
+    return apply(sheet->change());
 }
 
 } // namespace ts

@@ -3,6 +3,7 @@
 #include "model/paper/plain_words.h"
 
 #include <QBuffer>
+#include <QHash>
 #include <QImageReader>
 #include <QLocale>
 #include <QTimeZone>
@@ -43,41 +44,73 @@ QString captionOf(const Photo &photo, const QDateTime &now)
     return own.isEmpty() ? QStringLiteral("During the work") + day : own;
 }
 
-} // namespace
-
-QList<RestorationFacts::Picture> chosenPictures(const QList<PaperPhoto> &photos, const QDateTime &now)
+/// Which of the photos go on the sheet, in its order. `usable` says whether a photo's bytes are a picture.
+QList<qsizetype> choice(const QList<Photo> &photos, const std::function<bool(qsizetype)> &usable)
 {
-    QList<PaperPhoto> able;
-    for (const PaperPhoto &photo : photos)
-        if (!photo.record.removed && !jpegSize(photo.jpeg).isEmpty())
-            able << photo;
-    std::stable_sort(able.begin(), able.end(), [](const PaperPhoto &a, const PaperPhoto &b) {
+    QList<qsizetype> order;
+    for (qsizetype i = 0; i < photos.size(); ++i)
+        if (!photos.at(i).removed)
+            order << i;
+    std::stable_sort(order.begin(), order.end(), [&](qsizetype left, qsizetype right) {
         const auto instant = [](const Photo &p) { return p.takenAt.isValid() ? p.takenAt : p.at; };
-        if (a.record.phase != b.record.phase)
-            return a.record.phase < b.record.phase;
-        if (a.record.position != b.record.position)
-            return a.record.position < b.record.position;
-        return instant(a.record) < instant(b.record);
+        const Photo &a = photos.at(left);
+        const Photo &b = photos.at(right);
+        if (a.phase != b.phase)
+            return a.phase < b.phase;
+        if (a.position != b.position)
+            return a.position < b.position;
+        return instant(a) < instant(b);
     });
 
-    QList<PaperPhoto> chosen;
-    std::copy_if(able.cbegin(), able.cend(), std::back_inserter(chosen), [](const PaperPhoto &p) { return p.record.onSheet; });
+    QList<qsizetype> chosen;
+    std::copy_if(order.cbegin(), order.cend(), std::back_inserter(chosen), [&](qsizetype i) { return photos.at(i).onSheet && usable(i); });
     if (chosen.isEmpty()) {
-        const auto isFound = [](const PaperPhoto &p) { return p.record.phase == Phase::AsFound; };
-        const auto leaves = [](const PaperPhoto &p) { return p.record.phase == Phase::AsItLeaves; };
-        if (const auto first = std::find_if(able.cbegin(), able.cend(), isFound); first != able.cend())
+        const auto first = std::find_if(order.cbegin(), order.cend(), [&](qsizetype i) { return photos.at(i).phase == Phase::AsFound && usable(i); });
+        const auto last = std::find_if(order.crbegin(), order.crend(), [&](qsizetype i) { return photos.at(i).phase == Phase::AsItLeaves && usable(i); });
+        if (first != order.cend())
             chosen << *first;
-        if (const auto last = std::find_if(able.crbegin(), able.crend(), leaves); last != able.crend())
+        if (last != order.crend())
             chosen << *last;
-        if (chosen.isEmpty() && !able.isEmpty())
-            chosen << able.first();
+        if (const auto any = chosen.isEmpty() ? std::find_if(order.cbegin(), order.cend(), usable) : order.cend(); any != order.cend())
+            chosen << *any;
     }
     // Too many marked: the way from arrival to leaving is kept by dropping from the middle.
     while (chosen.size() > mostPictures)
         chosen.removeAt(chosen.size() / 2);
+    return chosen;
+}
 
+} // namespace
+
+Expected<QList<PaperPhoto>> photosForSheet(const QList<Photo> &photos, const PhotoBytes &bytes)
+{
+    QHash<qsizetype, QByteArray> read;
+    std::optional<Trouble> trouble;
+    const QList<qsizetype> chosen = choice(photos, [&](qsizetype i) {
+        const auto got = bytes(photos.at(i));
+        if (!got) {
+            trouble = got.trouble();
+            return false;
+        }
+        read.insert(i, *got);
+        return !jpegSize(*got).isEmpty();
+    });
+    if (trouble)
+        return *trouble;
+    QList<PaperPhoto> list;
+    for (const qsizetype i : chosen)
+        list << PaperPhoto{photos.at(i), read.value(i)};
+    return list;
+}
+
+QList<RestorationFacts::Picture> chosenPictures(const QList<PaperPhoto> &photos, const QDateTime &now)
+{
+    QList<Photo> records;
+    for (const PaperPhoto &photo : photos)
+        records << photo.record;
     QList<RestorationFacts::Picture> pictures;
-    for (const PaperPhoto &photo : chosen) {
+    for (const qsizetype i : choice(records, [&](qsizetype at) { return !jpegSize(photos.at(at).jpeg).isEmpty(); })) {
+        const PaperPhoto &photo = photos.at(i);
         const QSize size = jpegSize(photo.jpeg);
         pictures << RestorationFacts::Picture{photo.jpeg, size.width(), size.height(), captionOf(photo.record, now)};
     }
