@@ -2,7 +2,7 @@
 #include "app/commands.h"
 
 #include "model/records/settings.h"
-#include "model/values/money.h"
+#include "model/sums/money_settings.h"
 
 #include <QRegularExpression>
 
@@ -33,22 +33,18 @@ const QList<Known> &knownSettings()
         {settings::mains, QStringLiteral("the bench's own mains, such as 230 V 50 Hz")},
         {settings::channel, QStringLiteral("name of the channel that break-even is worked out for")},
         {settings::paperSize, QStringLiteral("A4 or Letter"), QStringLiteral("A4")},
+        {settings::resaleHalfLife, QStringLiteral("days after which a comparable sale counts half"), QStringLiteral("120")},
+        {settings::looksStep, QStringLiteral("percent of the price for a grade of looks"), QStringLiteral("7")},
+        {settings::returnsRate, QStringLiteral("percent of sales that come back"), QStringLiteral("5")},
+        {settings::returnsDrop, QStringLiteral("percent of its price that a unit loses that came back"), QStringLiteral("25")},
+        {settings::wantedGain, QStringLiteral("what a unit should leave beside your hours"), QStringLiteral("0")},
+        {settings::marginTax, QStringLiteral("percent of tax on the margin, where you sell under such a scheme")},
+        {settings::daysToSell, QStringLiteral("days from offered to sold"), QStringLiteral("30")},
+        {settings::benchHours, QStringLiteral("hours a week that you work at the bench"), QStringLiteral("8")},
+        {settings::sellingMinutes, QStringLiteral("minutes to offer, pack and send a unit"), QStringLiteral("45")},
+        {settings::capitalRate, QStringLiteral("percent a year that money tied up costs"), QStringLiteral("0")},
     };
     return all;
-}
-
-Expected<void> checkMoney(const QString &value, const Currency &currency)
-{
-    const auto money = Money::parse(value, currency);
-    if (!money)
-        return money.trouble();
-    if (money->minor() < 0)
-        return Trouble{QStringLiteral("\"%1\" is below zero").arg(value), {}, {}};
-    if (!(money->currency() == currency))
-        return Trouble{QStringLiteral("\"%1\" is not in %2").arg(value, currency.code()),
-                       QStringLiteral("that is the currency of this workbook"),
-                       {}};
-    return {};
 }
 
 // Money keeps the currency it was recorded in, so another bench currency would leave it out of every total.
@@ -88,8 +84,6 @@ Expected<void> checkSetting(Desk &desk, const BenchFile &bench, const QString &n
 {
     if (value.isEmpty())
         return {};
-    if (name == settings::hourlyRate || name == settings::overheadRate)
-        return checkMoney(value, bench.currency());
     if (name == settings::currency)
         return checkCurrency(desk, value, bench.currency());
     if (name == settings::channel)
@@ -101,7 +95,7 @@ Expected<void> checkSetting(Desk &desk, const BenchFile &bench, const QString &n
         return Trouble{QStringLiteral("\"%1\" is no country").arg(value),
                        {},
                        QStringLiteral("write its three letters of ISO 3166-1, such as GBR")};
-    return {};
+    return MoneySettings::check(name, value, bench.currency());
 }
 
 /// The value as it is kept: line breaks stay, since an address and terms have lines.

@@ -44,6 +44,17 @@ std::optional<bool> readAsking(RowCells &row)
     });
 }
 
+/// "60 %" or "0.6".
+Expected<double> likenessFromCell(const QString &written)
+{
+    const bool percent = written.contains(QLatin1Char('%'));
+    const auto rate = Rate::parse(percent ? written : written + QLatin1Char('%'));
+    const double value = rate ? static_cast<double>(rate->millionths()) / (percent ? 1e6 : 1e4) : -1;
+    if (value < 0 || value > 1)
+        return Trouble{QStringLiteral("\"%1\" is no likeness").arg(written), {}, QStringLiteral("write 0 to 100 %")};
+    return value;
+}
+
 } // namespace
 
 const QList<KnownColumn> &comparableColumns()
@@ -60,6 +71,8 @@ const QList<KnownColumn> &comparableColumns()
         knownColumn("asking", "asking price|asked"),
         knownColumn("carriage included", "postage included|shipping included|with carriage"),
         knownColumn("source", "where|seen at|channel"),
+        knownColumn("converted", "in bench currency|converted price"),
+        knownColumn("likeness", "like"),
         knownColumn("tag", "unit"),
     };
     return list;
@@ -110,6 +123,8 @@ Expected<Imported> readComparables(QIODevice &device, const QString &did, const 
         sale.asking = readAsking(row).value_or(false);
         sale.carriageIncluded = row.yesNo("carriage included").value_or(false);
         sale.source = row.text("source");
+        sale.inBenchCurrency = row.amount("converted", bench.currency());
+        sale.likeness = row.value("likeness", likenessFromCell);
         if (const auto tag = row.value("tag", [](const QString &text) { return wholeFromCell(text, 1, 99'999'999); })) {
             sale.unit = units.value(*tag);
             if (sale.unit.isNull())

@@ -8,6 +8,7 @@
 #include "model/records/clock_span.h"
 #include "model/records/comparable.h"
 #include "model/records/contact.h"
+#include "model/records/decision.h"
 #include "model/records/fee_rule.h"
 #include "model/records/left_off.h"
 #include "model/records/lot.h"
@@ -69,6 +70,7 @@
     X(Proof) \
     X(Paper) \
     X(LeftOff) \
+    X(Decision) \
     X(Note) \
     X(Setting)
 

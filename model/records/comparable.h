@@ -18,6 +18,8 @@ struct Comparable : Record<Comparable> {
     bool asking = false; ///< an asking price, never mixed with sold ones
     bool carriageIncluded = false;
     QString source;
+    std::optional<Money> inBenchCurrency; ///< of a foreign price, at its day's rate, as entered
+    std::optional<double> likeness;       ///< 0 to 1 as entered: how far it tells of this unit; none: by model and category
 
     bool operator==(const Comparable &) const = default;
 
@@ -36,6 +38,8 @@ struct Comparable : Record<Comparable> {
         fields("asking", &Comparable::asking);
         fields("carriage_included", &Comparable::carriageIncluded);
         fields("source", &Comparable::source).searched();
+        fields("in_bench_currency", &Comparable::inBenchCurrency);
+        fields("likeness", &Comparable::likeness);
     }
 };
 

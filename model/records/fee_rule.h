@@ -14,6 +14,18 @@ struct Words<FeeBase> {
                                      std::pair{FeeBase::ItemCarriageAndTax, "item_carriage_and_tax"}};
 };
 
+/// What a fee is taken for; promotion is due only where the sale came through it.
+enum class FeeKind { Commission, Listing, Promotion, Payment, Other };
+
+template <>
+struct Words<FeeKind> {
+    static constexpr std::array list{std::pair{FeeKind::Commission, "commission"},
+                                     std::pair{FeeKind::Listing, "listing"},
+                                     std::pair{FeeKind::Promotion, "promotion"},
+                                     std::pair{FeeKind::Payment, "payment"},
+                                     std::pair{FeeKind::Other, "other"}};
+};
+
 /// One dated rule of a channel: rate on a base within a tier, a fixed part, bounds.
 struct FeeRule : Record<FeeRule> {
     Id<Channel> channel;
@@ -27,6 +39,8 @@ struct FeeRule : Record<FeeRule> {
     std::optional<Money> fixed; ///< per sale
     std::optional<Money> minimum;
     std::optional<Money> cap;
+    FeeKind kind = FeeKind::Commission;
+    bool givenBack = false; ///< where the buyer sends the unit back
 
     bool operator==(const FeeRule &) const = default;
 
@@ -45,6 +59,8 @@ struct FeeRule : Record<FeeRule> {
         fields("fixed", &FeeRule::fixed);
         fields("minimum", &FeeRule::minimum);
         fields("cap", &FeeRule::cap);
+        fields("kind", &FeeRule::kind);
+        fields("given_back", &FeeRule::givenBack);
     }
 };
 

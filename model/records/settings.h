@@ -14,6 +14,16 @@ inline const auto hourlyRate = QStringLiteral("hourly_rate");     ///< money
 inline const auto overheadRate = QStringLiteral("overhead_rate"); ///< money per hour
 inline const auto mains = QStringLiteral("mains");                ///< the bench's own: "230 V 50 Hz"
 inline const auto channel = QStringLiteral("channel");            ///< name of the channel that break-even is worked out for
+inline const auto resaleHalfLife = QStringLiteral("resale_half_life"); ///< days after which a comparable sale counts half
+inline const auto looksStep = QStringLiteral("looks_step"); ///< percent of the price for a grade of looks
+inline const auto returnsRate = QStringLiteral("returns_rate"); ///< percent of sales that come back
+inline const auto returnsDrop = QStringLiteral("returns_drop"); ///< percent of the price that a unit that came back loses
+inline const auto wantedGain = QStringLiteral("wanted_gain");   ///< money that a unit should leave beside the hours
+inline const auto marginTax = QStringLiteral("margin_tax");     ///< percent on the margin of second-hand goods; unset: none
+inline const auto daysToSell = QStringLiteral("days_to_sell");  ///< days from offered to sold
+inline const auto benchHours = QStringLiteral("bench_hours");   ///< hours a week at the bench
+inline const auto sellingMinutes = QStringLiteral("selling_minutes"); ///< minutes to offer, pack and send a unit
+inline const auto capitalRate = QStringLiteral("capital_rate");       ///< percent a year that money tied up costs
 inline const auto terms = QStringLiteral("terms");                ///< printed on the restoration sheet
 inline const auto paperSize = QStringLiteral("paper_size");       ///< A4 or Letter
 

@@ -3,8 +3,6 @@
 #include "model/records/settings.h"
 #include "model/sums/fees.h"
 
-#include <algorithm>
-
 namespace ts {
 
 namespace {
@@ -21,8 +19,8 @@ Maybe plus(const Maybe &a, const Maybe &b)
 /// Builds the lines, one column of figures at a time for the sums.
 class Sheet {
 public:
-    Sheet(const UnitFile &file, const BenchFile &bench, const QDateTime &now)
-        : m_file(file), m_bench(bench), m_currency(bench.currency()), m_day(now.toUTC().date())
+    Sheet(const UnitFile &file, const BenchFile &bench, const QDateTime &now, const Resale &resale)
+        : m_file(file), m_bench(bench), m_currency(bench.currency()), m_day(now.toUTC().date()), m_resaleNow(resale)
     {
         m_sheet.currency = m_currency;
         m_sheet.spent = spentOn(file, m_currency);
@@ -108,19 +106,10 @@ private:
     /// Whether it is sold, what for, and which comparables there are.
     void lookAtSale()
     {
-        QList<Money> sold;
-        int foreign = 0;
-        for (const Comparable &each : m_file.all<Comparable>()) {
-            if (each.removed || each.asking || !each.price || each.working == false)
-                continue;
-            if (each.price->currency().isNull() || each.price->currency() == m_currency)
-                sold.append(Money(each.price->minor(), m_currency));
-            else
-                ++foreign;
-        }
-        if (foreign > 0)
-            m_sheet.remarks << QStringLiteral("%1 sold in another currency left out of the middle resale.").arg(foreign);
-        m_sheet.soldComparables = static_cast<int>(sold.size());
+        m_sheet.soldComparables = m_resaleNow.count;
+        for (const QString &each : m_resaleNow.leftOut)
+            if (each.contains(QStringLiteral("currency")))
+                m_sheet.remarks << QStringLiteral("%1 left out of the middle resale.").arg(each);
 
         for (const Spend &spend : m_file.all<Spend>()) {
             if (spend.removed || spend.kind != SpendKind::Sale || spend.flow != Flow::In)
@@ -137,13 +126,9 @@ private:
         if (m_soldFor) {
             m_resale.toDate = m_soldFor;
             m_sheet.resaleFrom = QStringLiteral("sold");
-        } else if (!sold.isEmpty()) {
-            std::sort(sold.begin(), sold.end());
-            const Money &upper = sold.at(sold.size() / 2);
-            m_resale.toDate =
-                sold.size() % 2 == 1 ? upper : (upper + sold.at(sold.size() / 2 - 1)).scaled(1, 2, Rounding::HalfUp);
-            m_sheet.resaleFrom = sold.size() == 1 ? QStringLiteral("1 sold comparable")
-                                                  : QStringLiteral("median of %1 sold comparables").arg(sold.size());
+        } else if (m_resaleNow.middle) {
+            m_resale.toDate = m_resaleNow.middle;
+            m_sheet.resaleFrom = m_resaleNow.from;
         } else if (m_resale.planned) {
             m_resale.toDate = m_resale.planned;
             m_sheet.resaleFrom = QStringLiteral("plan");
@@ -262,6 +247,7 @@ private:
     const BenchFile &m_bench;
     Currency m_currency;
     QDate m_day;
+    const Resale &m_resaleNow;
     const Plan *m_plan = nullptr;
     CostSheet m_sheet;
     Column m_spent;
@@ -296,7 +282,12 @@ std::optional<Money> CostSheet::toDate(CostKey key) const
 
 CostSheet costSheet(const UnitFile &file, const BenchFile &bench, const QDateTime &now)
 {
-    return Sheet(file, bench, now).made();
+    return costSheet(file, bench, now, resaleOf(file, bench, {}, ResaleTerms::of(file, bench, now.toUTC().date())));
+}
+
+CostSheet costSheet(const UnitFile &file, const BenchFile &bench, const QDateTime &now, const Resale &resale)
+{
+    return Sheet(file, bench, now, resale).made();
 }
 
 } // namespace ts

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/sums/hours.h"
+#include "model/sums/resale.h"
 #include "model/sums/spent.h"
 #include "model/values/words.h"
 
@@ -77,9 +78,10 @@ struct CostSheet {
 };
 
 /// The sheet. Planned: what was paid at purchase, the plan's parts, minutes, likely resale, carriage and packing. To date: what
-/// was spent; below Spent as if sold now at the middle resale: the median of the sold comparables of the unit where there is at
-/// least one (asking prices, units sold as not working and other currencies left out), else the plan's likely; once a sale is
+/// was spent; below Spent as if sold now at the middle resale (resale.h), else the plan's likely; once a sale is
 /// recorded, the sale, its fees and its carriage as they were. Fees by the rules of `now`'s day.
 [[nodiscard]] CostSheet costSheet(const UnitFile &file, const BenchFile &bench, const QDateTime &now);
+/// The same with an estimate that was made already, from other units' comparables too.
+[[nodiscard]] CostSheet costSheet(const UnitFile &file, const BenchFile &bench, const QDateTime &now, const Resale &resale);
 
 } // namespace ts
