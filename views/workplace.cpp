@@ -1,6 +1,8 @@
 #include "views/workplace.h"
 
 #include "views/photos/thumbnails.h"
+#include "model/desk/money_recorded.h"
+#include "model/sums/setting_rules.h"
 #include "views/style/style.h"
 
 #include <QTimer>
@@ -109,22 +111,13 @@ bool Workplace::record(const Expected<Change> &change)
     return false;
 }
 
-Change Workplace::settingChange(const QString &name, const QString &value) const
+Expected<Change> Workplace::settingChange(const QString &name, const QString &value) const
 {
-    Change change(tr("Setting %1: %2").arg(name, value));
-    for (const Setting &before : m_bench.all<Setting>()) {
-        if (before.name != name)
-            continue;
-        Setting after = before;
-        after.value = value;
-        return change.edit(before, after);
-    }
-    if (value.isEmpty())
-        return change;
-    Setting fresh = maker().fresh<Setting>();
-    fresh.name = name;
-    fresh.value = value;
-    return change.add(fresh);
+    const auto recorded = moneyIsRecorded(m_desk);
+    if (!recorded)
+        return recorded.trouble();
+    Maker ids = maker();
+    return ts::settingChange(m_bench, name, value, *recorded, ids);
 }
 
 void Workplace::undo()

@@ -6,6 +6,7 @@
 
 namespace ts {
 
+class Memory;
 class Style;
 class Thumbnails;
 
@@ -23,6 +24,9 @@ public:
     [[nodiscard]] Desk &desk() const { return m_desk; }
     [[nodiscard]] Style &style() const { return m_style; }
     [[nodiscard]] Thumbnails &thumbnails() const { return *m_thumbnails; }
+    /// What this computer remembers; none where the window remembers nothing, as in most tests.
+    [[nodiscard]] Memory *memory() const { return m_memory; }
+    void setMemory(Memory *memory) { m_memory = memory; }
     [[nodiscard]] Maker maker() const { return m_desk.maker(); }
     [[nodiscard]] QDateTime now() const { return m_desk.maker().now(); }
     [[nodiscard]] QDate today() const { return now().toLocalTime().date(); }
@@ -42,8 +46,8 @@ public:
     bool record(const Change &change);
     /// The same for what may not have come about: says the trouble.
     bool record(const Expected<Change> &change);
-    /// A setting of the workbook, as a change.
-    [[nodiscard]] Change settingChange(const QString &name, const QString &value) const;
+    /// The change that gives a setting of the workbook a value, or unsets it.
+    [[nodiscard]] Expected<Change> settingChange(const QString &name, const QString &value) const;
 
     void undo();
     void redo();
@@ -85,6 +89,7 @@ private:
 
     Desk &m_desk;
     Style &m_style;
+    Memory *m_memory = nullptr;
     Thumbnails *m_thumbnails;
     UnitFile m_file;
     BenchFile m_bench;

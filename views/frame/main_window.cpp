@@ -44,6 +44,7 @@ void MainWindow::setDesk(std::unique_ptr<Desk> desk, const QString &book)
     leaveBook();
     m_firstStart = nullptr;
     m_workspace = new Workspace(*desk, m_style, [this, book] { return m_doors.open(book); });
+    m_workspace->work().setMemory(&m_memory);
     setCentralWidget(m_workspace); // drops what was shown before
     m_desk = std::move(desk);
     m_book = book;

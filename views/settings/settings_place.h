@@ -2,16 +2,36 @@
 
 #include "views/places/place.h"
 
+class QVBoxLayout;
+
 namespace ts {
 
-/// Settings of the workbook and of this computer.
+class Card;
+class ChannelList;
+class ComputerCard;
+class SettingField;
+
+/// Settings of the workbook, its channels, and what this computer remembers.
 class SettingsPlace : public Place {
     Q_OBJECT
 public:
     explicit SettingsPlace(Workplace &workplace, QWidget *parent = nullptr);
+    void focusFirst() override;
+    [[nodiscard]] QString help() const override;
+    void commitEdits() override;
 
 protected:
-    void refresh() override {}
+    void refresh() override;
+
+private:
+    SettingField *field(Card *card, const QString &name, const QString &label, int form);
+    void makePapers(Card *card);
+    void makeMoney(Card *card);
+    void makeBench(Card *card);
+
+    QList<SettingField *> m_fields;
+    SettingField *m_channel = nullptr;
+    ChannelList *m_channels;
 };
 
 } // namespace ts
