@@ -9,12 +9,6 @@ namespace ts {
 
 namespace {
 constexpr qsizetype longestShown = 200;
-
-bool turnsDirection(QChar c)
-{
-    const char16_t u = c.unicode(); // the bidirectional controls of Unicode, annex 9
-    return u == 0x200e || u == 0x200f || u == 0x061c || (u >= 0x202a && u <= 0x202e) || (u >= 0x2066 && u <= 0x2069);
-}
 } // namespace
 
 QString shown(const QString &text)
@@ -42,16 +36,6 @@ QString startingBig(const QString &text)
         !(text.at(1).isLower() || text.at(1).isSpace() || text.at(1) == QLatin1Char('-')))
         return text;
     return text.at(0).toUpper() + text.mid(1);
-}
-
-QString nameKey(QStringView text)
-{
-    QString key;
-    key.reserve(text.size());
-    for (const QChar c : text)
-        if (!c.isSpace() && !turnsDirection(c))
-            key += c;
-    return key.toCaseFolded();
 }
 
 QStringList wordsOf(QStringView text)

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "model/values/name_key.h"
+
 #include <QDate>
 #include <QStringList>
 
@@ -13,8 +15,6 @@ namespace ts {
 [[nodiscard]] QString inQuotes(const QString &text);
 /// With its first letter big where it is a small one: "line out L" gives "Line out L". "µV", "mV" and the like stay as they are.
 [[nodiscard]] QString startingBig(const QString &text);
-/// How names are compared: lower case, no white space. "Line out  L" and "lineout l" are one name.
-[[nodiscard]] QString nameKey(QStringView text);
 /// The words of a text in lower case: runs of letters and digits.
 [[nodiscard]] QStringList wordsOf(QStringView text);
 /// The text's pieces between white space, as typed.

@@ -4,7 +4,7 @@
 
 namespace ts {
 
-Hours hoursOf(const UnitFile &file, const QDateTime &now)
+QList<TimePiece> timePieces(const UnitFile &file, const QDateTime &now)
 {
     struct Stretch {
         qint64 from;
@@ -12,34 +12,27 @@ Hours hoursOf(const UnitFile &file, const QDateTime &now)
         const ClockSpan *span;
     };
     QList<Stretch> stretches;
-    Hours hours;
     for (const ClockSpan &span : file.all<ClockSpan>()) {
         if (span.removed || !span.startedAt.isValid())
             continue;
         const qint64 from = span.startedAt.toMSecsSinceEpoch();
         const qint64 to = (span.endedAt.isValid() ? span.endedAt : now).toMSecsSinceEpoch();
         stretches.append({from, std::max(from, to), &span});
-        if (!span.endedAt.isValid()) {
-            hours.running = true;
-            if (!hours.runningSince.isValid() || hours.runningSince < span.startedAt)
-                hours.runningSince = span.startedAt;
-        }
     }
     std::sort(stretches.begin(), stretches.end(),
               [](const Stretch &a, const Stretch &b) { return a.from != b.from ? a.from < b.from : a.span->id < b.span->id; });
 
-    qint64 clockedMs = 0;
-    qint64 counted = 0;
+    QList<TimePiece> pieces;
     qint64 latest = stretches.isEmpty() ? 0 : stretches.first().from;
     for (const Stretch &stretch : stretches) {
+        TimePiece piece{QDateTime::fromMSecsSinceEpoch(stretch.to, Qt::UTC)};
         if (stretch.span->countedMinutes)
-            counted += *stretch.span->countedMinutes;
+            piece.minutes = *stretch.span->countedMinutes;
         else
-            clockedMs += std::max<qint64>(0, stretch.to - std::max(stretch.from, latest));
+            piece.ms = std::max<qint64>(0, stretch.to - std::max(stretch.from, latest));
+        pieces << piece;
         latest = std::max(latest, stretch.to);
     }
-    hours.clocked = static_cast<int>((clockedMs + 30'000) / 60'000 + counted);
-
     for (const Step &step : file.all<Step>()) {
         if (step.removed || !step.minutes)
             continue;
@@ -47,7 +40,26 @@ Hours hoursOf(const UnitFile &file, const QDateTime &now)
         const bool whileRunning = std::any_of(stretches.cbegin(), stretches.cend(),
                                               [at](const Stretch &stretch) { return stretch.from <= at && at <= stretch.to; });
         if (!whileRunning)
-            hours.besides += *step.minutes;
+            pieces << TimePiece{step.at, 0, *step.minutes, true};
+    }
+    return pieces;
+}
+
+Hours hoursOf(const UnitFile &file, const QDateTime &now)
+{
+    Hours hours;
+    qint64 clockedMs = 0;
+    for (const TimePiece &piece : timePieces(file, now)) {
+        clockedMs += piece.ms;
+        (piece.ofStep ? hours.besides : hours.clocked) += piece.minutes;
+    }
+    hours.clocked += wholeMinutes(clockedMs);
+    for (const ClockSpan &span : file.all<ClockSpan>()) {
+        if (span.removed || !span.startedAt.isValid() || span.endedAt.isValid())
+            continue;
+        hours.running = true;
+        if (!hours.runningSince.isValid() || hours.runningSince < span.startedAt)
+            hours.runningSince = span.startedAt;
     }
     return hours;
 }

@@ -14,6 +14,21 @@ struct Hours {
     bool operator==(const Hours &) const = default;
 };
 
+/// A piece of bench time: by the clock to the millisecond, or whole minutes as the owner counted them or a step says.
+struct TimePiece {
+    QDateTime until; ///< when it was over; a running span's is `now`
+    qint64 ms = 0;
+    int minutes = 0;
+    bool ofStep = false;
+};
+/// The pieces that the rule below adds up; overlaps are in the earlier one, steps within a span in none.
+[[nodiscard]] QList<TimePiece> timePieces(const UnitFile &file, const QDateTime &now);
+/// Milliseconds by the clock as whole minutes, half up.
+[[nodiscard]] inline int wholeMinutes(qint64 ms)
+{
+    return static_cast<int>((ms + 30'000) / 60'000);
+}
+
 /// Minutes to date. The rule, the same as in SQL for the rack:
 /// 1. Spans of the unit that are not removed, in order of started_at, then id. A span without ended_at runs until `now`.
 ///    A span that ends before it starts has no length.

@@ -9,15 +9,20 @@ bool isOf(const Money &money, const Currency &bench)
     return money.currency().isNull() || money.currency() == bench;
 }
 
-/// How a spend counts: out is money out, a refund that came in is money back, anything else that came in is no spend.
-int signOf(const Spend &spend)
+} // namespace
+
+QDateTime paidAt(const Spend &spend)
+{
+    const bool otherDay = spend.paidOn.isValid() && spend.paidOn != spend.at.toUTC().date();
+    return otherDay ? QDateTime(spend.paidOn, QTime(0, 0), Qt::UTC) : spend.at;
+}
+
+int spendSign(const Spend &spend)
 {
     if (spend.flow == Flow::Out)
         return 1;
     return spend.kind == SpendKind::Refund ? -1 : 0;
 }
-
-} // namespace
 
 std::optional<Money> inCurrency(const Spend &spend, const Currency &bench)
 {
@@ -39,7 +44,7 @@ Spent spentOn(const UnitFile &file, const Currency &bench)
 {
     Spent spent{Money(0, bench), Money(0, bench), 0, {}};
     for (const Spend &spend : file.all<Spend>()) {
-        const int sign = spend.removed ? 0 : signOf(spend);
+        const int sign = spend.removed ? 0 : spendSign(spend);
         if (sign == 0 || !spend.amount)
             continue;
         if (const auto amount = inCurrency(spend, bench))
@@ -67,7 +72,7 @@ Money spentAs(const UnitFile &file, const Currency &bench, const QList<SpendKind
         if (spend.removed || !kinds.contains(spend.kind))
             continue;
         if (const auto amount = inCurrency(spend, bench))
-            sum += amount->times(signOf(spend));
+            sum += amount->times(spendSign(spend));
     }
     return sum;
 }

@@ -27,6 +27,11 @@ struct Spent {
 /// Price × quantity of a need, nothing where it has no price or a foreign one.
 [[nodiscard]] std::optional<Money> inCurrency(const Need &need, const Currency &bench);
 
+/// When it was paid: the time of recording, or where another day is named the beginning of that day (UTC).
+[[nodiscard]] QDateTime paidAt(const Spend &spend);
+/// How a spend counts towards what was spent: 1 for money out, -1 for a refund got, 0 for any other money in.
+[[nodiscard]] int spendSign(const Spend &spend);
+
 /// Money out on the unit: spends that flow out, less what flowed in as refund (sales and deposits are no refund), plus the needs
 /// that are ordered, here or fitted at price × quantity. Time is not in it.
 [[nodiscard]] Spent spentOn(const UnitFile &file, const Currency &bench);

@@ -1,6 +1,7 @@
 #include "model/sums/timeline.h"
 
 #include "model/sums/hours.h"
+#include "model/sums/spent.h"
 
 #include <QHash>
 
@@ -133,9 +134,7 @@ private:
 
     void spend(const Spend &r)
     {
-        // A day without a time stands at its beginning; the day of recording keeps its time.
-        const bool otherDay = r.paidOn.isValid() && r.paidOn != r.at.toUTC().date();
-        const QDateTime at = otherDay ? QDateTime(r.paidOn, QTime(0, 0), Qt::UTC) : r.at;
+        const QDateTime at = paidAt(r);
         const QString amount = r.amount ? r.amount->display() : QString();
         const Contact *who = m_bench.find(r.contact);
         const bool bought = r.kind == SpendKind::Purchase && r.flow == Flow::Out;
@@ -262,7 +261,7 @@ private:
         if (r.countedMinutes)
             event.minutes = r.countedMinutes;
         else if (r.endedAt.isValid())
-            event.minutes = static_cast<int>((std::max<qint64>(0, r.startedAt.msecsTo(r.endedAt)) + 30'000) / 60'000);
+            event.minutes = wholeMinutes(std::max<qint64>(0, r.startedAt.msecsTo(r.endedAt)));
     }
 
     const UnitFile &m_file;

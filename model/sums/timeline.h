@@ -71,6 +71,9 @@ struct Event {
     bool operator==(const Event &) const = default;
 };
 
+/// The kind of record that such an event comes from.
+[[nodiscard]] const Kind &kindOf(EventKind what);
+
 /// Everything that happened to a unit, oldest first (by instant, then the record's id). One record gives several events where it
 /// has several instants: a symptom its clearing, a cause its settling, a need its fitting, a teardown item its putting back.
 [[nodiscard]] QList<Event> timeline(const UnitFile &file, const BenchFile &bench);
