@@ -36,7 +36,7 @@ QString shownOrNothing(const std::optional<Money> &money)
 void FeeRow::addHeadings(QGridLayout *grid, int row, QWidget *parent)
 {
     int column = 0;
-    for (const QString &heading : {tr("Fee"), tr("Percent"), tr("Of"), tr("Fixed"), tr("Above"), tr("Up to"), tr("At most")})
+    for (const QString &heading : {tr("Fee"), tr("Percent"), tr("Of"), tr("Fixed"), tr("Above"), tr("Up to"), tr("At most"), tr("Holds from"), tr("until")})
         grid->addWidget(styledLabel("faint", heading, parent), row, column++);
 }
 
@@ -63,14 +63,22 @@ FeeRow::FeeRow(Workplace &workplace, const FeeRule &rule, QGridLayout *grid, int
     m_from = field(shownOrNothing(rule.tierFrom), tr("For the part above"), 4);
     m_to = field(shownOrNothing(rule.tierTo), tr("For the part up to"), 5);
     m_cap = field(shownOrNothing(rule.cap), tr("At most"), 6);
+    m_since = field(rule.validFrom.isValid() ? rule.validFrom.toString(Qt::ISODate) : QString(), tr("Holds from this day"), 7);
+    m_until = field(rule.validTo.isValid() ? rule.validTo.toString(Qt::ISODate) : QString(), tr("Holds until this day"), 8);
+    for (QLineEdit *day : {m_since, m_until})
+        day->setPlaceholderText(tr("always"));
+    m_base->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_name->setCursorPosition(0);
     auto *away = wordButton(tr("Remove"), parent);
     away->setAccessibleName(tr("Remove the fee %1").arg(rule.name));
     connect(away, &QPushButton::clicked, this, [this] { m_work.record(Change(tr("Fee removed: %1").arg(m_rule.name)).remove(m_rule)); });
-    grid->addWidget(away, row, 7);
-    grid->setColumnStretch(0, 3);
-    grid->setColumnStretch(2, 3);
+    grid->addWidget(away, row, 9);
+    grid->setColumnStretch(0, 6);
+    grid->setColumnStretch(2, 5);
     for (const int column : {1, 3, 4, 5, 6})
         grid->setColumnStretch(column, 2);
+    for (const int column : {7, 8})
+        grid->setColumnStretch(column, 3);
 }
 
 Expected<FeeRule> FeeRow::typed() const
@@ -96,6 +104,13 @@ Expected<FeeRule> FeeRow::typed() const
         if (!money)
             return money.trouble();
         rule.*member = *money;
+    }
+    for (const auto &[field, member] : {std::pair{m_since, &FeeRule::validFrom}, std::pair{m_until, &FeeRule::validTo}}) {
+        const QString text = field->text().trimmed();
+        const QDate day = QDate::fromString(text, Qt::ISODate);
+        if (!text.isEmpty() && !day.isValid())
+            return Trouble{tr("The fee was not changed"), tr("“%1” is no day").arg(text), tr("write it as 2026-11-28")};
+        rule.*member = day;
     }
     return rule;
 }

@@ -10,7 +10,7 @@ class QLineEdit;
 
 namespace ts {
 
-/// One fee rule as a row of fields: what for, percent, of what, fixed part, from, up to, at most.
+/// One fee rule as a row of fields: what for, percent, of what, fixed part, tier, at most, and the days between which it holds.
 class FeeRow : public QObject {
     Q_OBJECT
 public:
@@ -30,6 +30,8 @@ private:
     QLineEdit *m_from;
     QLineEdit *m_to;
     QLineEdit *m_cap;
+    QLineEdit *m_since;
+    QLineEdit *m_until;
 };
 
 } // namespace ts

@@ -23,7 +23,7 @@ SettingField::SettingField(Workplace &workplace, const QString &name, const QStr
     } else if (form == Form::Lines) {
         auto *text = new QPlainTextEdit(this);
         text->setTabChangesFocus(true);
-        text->setFixedHeight(QFontMetrics(m_work.style().text()).lineSpacing() * 3 + 22);
+        text->setFixedHeight(QFontMetrics(m_work.style().text()).lineSpacing() * 5 + 22);
         m_editor = text;
     } else {
         auto *line = new QLineEdit(this);

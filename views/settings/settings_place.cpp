@@ -6,6 +6,7 @@
 #include "views/settings/setting_field.h"
 #include "views/style/style.h"
 #include "views/widgets/card.h"
+#include "views/widgets/two_columns.h"
 
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -23,23 +24,20 @@ SettingsPlace::SettingsPlace(Workplace &workplace, QWidget *parent) : Place(work
     makeMoney(money);
     m_channels = new ChannelList(workplace, inside);
 
-    auto *left = new QVBoxLayout;
-    left->setSpacing(gap::normal);
-    left->addWidget(papers);
-    left->addWidget(bench);
+    auto *columns = new TwoColumns(760, 1, 1, inside);
+    columns->left()->addWidget(papers);
+    columns->left()->addWidget(bench);
+    columns->left()->addStretch(1);
+    columns->right()->addWidget(money);
     if (work().memory())
-        left->addWidget(new ComputerCard(work().style(), *work().memory(), inside));
-    left->addStretch(1);
-    auto *right = new QVBoxLayout;
-    right->setSpacing(gap::normal);
-    right->addWidget(money);
-    right->addWidget(m_channels);
-    right->addStretch(1);
-    auto *columns = new QHBoxLayout(inside);
-    columns->setContentsMargins(0, 0, gap::small, gap::normal);
-    columns->setSpacing(gap::normal);
-    columns->addLayout(left, 1);
-    columns->addLayout(right, 1);
+        columns->right()->addWidget(new ComputerCard(work().style(), *work().memory(), inside));
+    columns->right()->addStretch(1);
+    auto *rows = new QVBoxLayout(inside);
+    rows->setContentsMargins(0, 0, gap::small, gap::normal);
+    rows->setSpacing(gap::normal);
+    rows->addWidget(columns);
+    rows->addWidget(m_channels);
+    rows->addStretch(1);
 
     auto *scroll = new QScrollArea(this);
     scroll->setWidgetResizable(true);
