@@ -4,6 +4,7 @@
 #include "app/invocation.h"
 #include "model/store/store.h"
 #include "views/frame/main_window.h"
+#include "views/settings/language.h"
 #include "views/settings/memory.h"
 #include "views/style/style.h"
 
@@ -62,6 +63,7 @@ int runWindow(int &argc, char **argv)
     QApplication::setDesktopFileName(QStringLiteral("turnscrew"));
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/icon/turnscrew.svg")));
     Memory memory;
+    const Language language(memory.language());
     Style style(application);
     style.setScheme(memory.scheme());
     style.setTextPercent(memory.textPercent());

@@ -35,6 +35,14 @@ void Menus::makeWorkbook(QMenu *menu)
 {
     menu->addAction(tr("&New…"), QKeySequence::New, &m_window, &MainWindow::newDialog);
     menu->addAction(tr("&Open…"), QKeySequence::Open, &m_window, &MainWindow::openDialog);
+    if (const QStringList books = m_window.memory().recentBooks(); !books.isEmpty()) {
+        auto *recent = menu->addMenu(tr("Opened &before"));
+        for (const QString &book : books)
+            recent->addAction(QString(book).replace(QLatin1Char('&'), QLatin1String("&&")), this, [this, book] {
+                // The menu goes with the workbook that is left.
+                QMetaObject::invokeMethod(&m_window, [window = &m_window, book] { window->openBook(book); }, Qt::QueuedConnection);
+            });
+    }
     menu->addAction(tr("Look at the &demo"), &m_window, &MainWindow::demoDialog);
     if (m_workspace) {
         menu->addSeparator();

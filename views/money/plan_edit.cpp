@@ -11,7 +11,7 @@ namespace {
 
 QString tr(const char *text)
 {
-    return QCoreApplication::translate("Plan", text);
+    return QCoreApplication::translate("ts", text);
 }
 
 } // namespace

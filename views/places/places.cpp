@@ -13,7 +13,7 @@ namespace {
 
 QString tr(const char *text)
 {
-    return QCoreApplication::translate("Places", text);
+    return QCoreApplication::translate("ts", text);
 }
 
 } // namespace

@@ -9,7 +9,7 @@ namespace {
 
 QString tr(const char *text)
 {
-    return QCoreApplication::translate("shown", text);
+    return QCoreApplication::translate("ts::shown", text);
 }
 
 // Digits of whole minor units with the locale's groups and decimal sign; never by way of a double.
