@@ -24,7 +24,8 @@ QList<Weighted> equal(const QList<double> &values)
 void wantNear(double got, double wanted, double tolerance)
 {
     if (!(std::abs(got - wanted) <= tolerance))
-        QFAIL(qPrintable(QStringLiteral("got %1, wanted %2 within %3").arg(got, 0, 'g', 12).arg(wanted, 0, 'g', 12).arg(tolerance)));
+        QFAIL(qPrintable(
+            QStringLiteral("got %1, wanted %2 within %3").arg(got, 0, 'g', 12).arg(wanted, 0, 'g', 12).arg(tolerance)));
 }
 
 } // namespace
@@ -49,7 +50,8 @@ void TestSumsEstimates::equalWeightsAreTypeEight_data()
     QTest::addColumn<double>("wanted");
     // Type 8 of the published quantile table: NIST e-Handbook 7.2.6.2 (resistivity) and R's quantile documentation, the rest by
     // the definition of Hyndman and Fan 1996.
-    const QList<double> nist{95.1772, 95.1567, 95.1937, 95.1959, 95.1442, 95.0610, 95.1591, 95.1195, 95.1772, 95.0925, 95.1990, 95.1682};
+    const QList<double> nist{95.1772, 95.1567, 95.1937, 95.1959, 95.1442, 95.0610,
+                             95.1591, 95.1195, 95.1772, 95.0925, 95.1990, 95.1682};
     const QList<double> many{12.5, 12.0, 11.8, 14.2, 14.9, 14.5, 21.0, 8.2,  10.3, 11.3, 14.1,
                              9.9,  12.2, 12.0, 12.1, 11.0, 19.8, 11.0, 10.0, 8.8,  9.0,  12.3};
     QTest::newRow("Q01") << nist << 0.9 << 95.197243;
@@ -83,7 +85,8 @@ void TestSumsEstimates::weightsDoWhatTheyShould()
     const WeightedSample without({{10, 1}, {20, 1}, {40, 1}});
     const WeightedSample with({{5, 0}, {10, 1}, {15, 0}, {20, 1}, {40, 1}, {99, 0}, {7, std::nan("")}, {std::nan(""), 5}});
     // By the definition of that paper with type 8's position, worked out in NumPy 1.24 from the formula.
-    const WeightedSample sales({{64, .43}, {78, .46}, {92, .5}, {98, .56}, {112, .6}, {118, .64}, {124, .7}, {126, .77}, {141, .8}, {155, .85}});
+    const WeightedSample sales(
+        {{64, .43}, {78, .46}, {92, .5}, {98, .56}, {112, .6}, {118, .64}, {124, .7}, {126, .77}, {141, .8}, {155, .85}});
     wantNear(sales.effectiveNumber(), 9.536561998515005, 1e-12);
     wantNear(sales.quantile(0.1), 73.38624703599913, 1e-9);
     wantNear(sales.quantile(0.25), 96.20025867643889, 1e-9);
@@ -105,18 +108,21 @@ void TestSumsEstimates::weightsDoWhatTheyShould()
         wantNear(sample.quantile(p), -WeightedSample(mirrored).quantile(1 - p), 1e-9);
         // It rises with p and stays among the values.
         QVERIFY(sample.quantile(p) <= sample.quantile(std::min(1.0, p + 0.01)) + 1e-9);
-        QVERIFY(sample.quantile(p) >= sample.values().first().value - 1e-9 && sample.quantile(p) <= sample.values().last().value + 1e-9);
+        QVERIFY(sample.quantile(p) >= sample.values().first().value - 1e-9 &&
+                sample.quantile(p) <= sample.values().last().value + 1e-9);
         // A tiny weight hardly moves it (stability, same paper).
         QList<Weighted> disturbed = values;
         disturbed << Weighted{1e6, 1e-12};
         wantNear(WeightedSample(disturbed).quantile(0.5), sample.quantile(0.5), 1e-3);
     }
-    QVERIFY(std::isnan(WeightedSample().quantile(0.5)) && std::isnan(without.quantile(1.1)) && std::isnan(without.quantile(std::nan(""))));
+    QVERIFY(std::isnan(WeightedSample().quantile(0.5)) && std::isnan(without.quantile(1.1)) &&
+            std::isnan(without.quantile(std::nan(""))));
 }
 
 void TestSumsEstimates::kernelAgainstSciPy()
 {
-    const WeightedSample sales({{64, .43}, {78, .46}, {92, .5}, {98, .56}, {112, .6}, {118, .64}, {124, .7}, {126, .77}, {141, .8}, {155, .85}});
+    const WeightedSample sales(
+        {{64, .43}, {78, .46}, {92, .5}, {98, .56}, {112, .6}, {118, .64}, {124, .7}, {126, .77}, {141, .8}, {155, .85}});
     // SciPy 1.10: gaussian_kde(values, weights, bw_method so that the width is 12); numpy.cov(aweights) for the deviation.
     wantNear(sales.deviation(), 27.337972647287653, 1e-9);
     wantNear(sales.density(60, 12), 0.00302506, 5e-9);

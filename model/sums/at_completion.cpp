@@ -1,6 +1,6 @@
 #include "model/sums/at_completion.h"
 
-#include "model/sums/fees.h"
+#include "model/sums/money/break_even.h"
 #include "model/sums/money_settings.h"
 
 #include <algorithm>

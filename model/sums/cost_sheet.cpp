@@ -1,7 +1,7 @@
 #include "model/sums/cost_sheet.h"
 
 #include "model/records/settings.h"
-#include "model/sums/fees.h"
+#include "model/sums/money/break_even.h"
 
 namespace ts {
 

@@ -20,12 +20,12 @@ struct Written {
 const QList<Written> &allWritten()
 {
     static const QList<Written> all{
-        {settings::hourlyRate, Form::Sum, 0, 1e9},          {settings::overheadRate, Form::Sum, 0, 1e9},
-        {settings::wantedGain, Form::Sum, 0, 1e9},          {settings::resaleHalfLife, Form::Whole, 1, 10'000},
-        {settings::daysToSell, Form::Whole, 0, 10'000},     {settings::sellingMinutes, Form::Whole, 0, 10'000},
-        {settings::benchHours, Form::Number, 0.1, 168},     {settings::looksStep, Form::Percent, 0, 50},
-        {settings::returnsRate, Form::Percent, 0, 100},     {settings::returnsDrop, Form::Percent, 0, 100},
-        {settings::marginTax, Form::Percent, 0, 100},       {settings::capitalRate, Form::Percent, 0, 1000},
+        {settings::hourlyRate, Form::Sum, 0, 1e9},      {settings::overheadRate, Form::Sum, 0, 1e9},
+        {settings::wantedGain, Form::Sum, 0, 1e9},      {settings::resaleHalfLife, Form::Whole, 1, 10'000},
+        {settings::daysToSell, Form::Whole, 0, 10'000}, {settings::sellingMinutes, Form::Whole, 0, 10'000},
+        {settings::benchHours, Form::Number, 0.1, 168}, {settings::looksStep, Form::Percent, 0, 50},
+        {settings::returnsRate, Form::Percent, 0, 100}, {settings::returnsDrop, Form::Percent, 0, 100},
+        {settings::marginTax, Form::Percent, 0, 100},   {settings::capitalRate, Form::Percent, 0, 1000},
     };
     return all;
 }
@@ -42,7 +42,8 @@ Expected<double> readAs(const Written &written, const QString &value, const Curr
             return money.trouble();
         if (!(money->currency() == currency))
             return Trouble{QStringLiteral("\"%1\" is not in %2").arg(value, currency.code()),
-                           QStringLiteral("that is the currency of this workbook"), {}};
+                           QStringLiteral("that is the currency of this workbook"),
+                           {}};
         read = static_cast<double>(money->minor());
         shown = read;
     } else if (written.form == Form::Percent) {
@@ -54,13 +55,17 @@ Expected<double> readAs(const Written &written, const QString &value, const Curr
     } else {
         QString figures = value.trimmed();
         bool ok = false;
-        read = written.form == Form::Whole ? figures.toInt(&ok) : figures.replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&ok);
+        read =
+            written.form == Form::Whole ? figures.toInt(&ok) : figures.replace(QLatin1Char(','), QLatin1Char('.')).toDouble(&ok);
         if (!ok)
             return Trouble{did, QStringLiteral("\"%1\" is no number").arg(value), {}};
         shown = read;
     }
     if (shown < written.least)
-        return Trouble{QStringLiteral("\"%1\" is below %2").arg(value, written.least > 0 ? numberText(written.least) : QStringLiteral("zero")), {}, {}};
+        return Trouble{QStringLiteral("\"%1\" is below %2")
+                           .arg(value, written.least > 0 ? numberText(written.least) : QStringLiteral("zero")),
+                       {},
+                       {}};
     if (shown > written.most)
         return Trouble{did, QStringLiteral("\"%1\" is above %2").arg(value, numberText(written.most)), {}};
     return read;
@@ -88,7 +93,8 @@ MoneySettings MoneySettings::of(const BenchFile &bench)
             continue;
         const auto read = readAs(each, value, made.currency);
         if (!read) {
-            made.remarks << QStringLiteral("The setting %1 cannot be read and is left out: %2").arg(each.name, read.trouble().sentence());
+            made.remarks
+                << QStringLiteral("The setting %1 cannot be read and is left out: %2").arg(each.name, read.trouble().sentence());
             continue;
         }
         const auto whole = static_cast<qint64>(*read);

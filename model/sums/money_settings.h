@@ -10,14 +10,14 @@ struct MoneySettings {
     Currency currency;
     std::optional<Money> hourlyRate;
     std::optional<Money> overheadRate; ///< an hour
-    int resaleHalfLife = 120; ///< days; the trade looks back 90 to 180 (common practice, no source)
+    int resaleHalfLife = 120;          ///< days; the trade looks back 90 to 180 (common practice, no source)
     Rate looksStep{70'000};
     Rate returnsRate{50'000}; ///< 3 to 8 % (from memory)
     Rate returnsDrop{250'000};
     Money wantedGain;
     std::optional<Rate> marginTax; ///< none: units are not sold under a margin scheme
     int daysToSell = 30;
-    double benchHours = 8; ///< a week
+    double benchHours = 8;   ///< a week
     int sellingMinutes = 45; ///< packing alone takes 20 to 60 (common practice, no source)
     Rate capitalRate;
     QStringList remarks; ///< settings that could not be read, one sentence each

@@ -54,7 +54,11 @@ QList<Sum> allSums()
         quantileSum(),
         uncertaintySum(),
         acceptanceRiskSum(),
+        threePointSum(),
+        marginTaxSum(),
         breakEvenSum(),
+        bidSum(),
+        apportionSum(),
         bayesSum(),
         checkOrderSum(),
     };

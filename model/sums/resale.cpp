@@ -11,7 +11,7 @@ namespace ts {
 
 namespace {
 
-constexpr int enough = 5;              // sold ones that an estimate wants (common practice of the trade)
+constexpr int enough = 5;               // sold ones that an estimate wants (common practice of the trade)
 constexpr double makersLikeness = 0.35; // the same maker and category
 constexpr double kindsLikeness = 0.15;  // the same category alone
 constexpr double likeEnough = 0.5;      // counts towards the five
@@ -84,7 +84,8 @@ public:
     {
         keepTheLike();
         const auto byPrice = [](const CountedSale &a, const CountedSale &b) { return a.price < b.price; };
-        std::stable_sort(m_taken.begin(), m_taken.end(), [&](const Taken &a, const Taken &b) { return byPrice(a.counted, b.counted); });
+        std::stable_sort(m_taken.begin(), m_taken.end(),
+                         [&](const Taken &a, const Taken &b) { return byPrice(a.counted, b.counted); });
         std::stable_sort(m_made.asking.begin(), m_made.asking.end(), byPrice);
         double sum = 0;
         QList<Weighted> values;
@@ -195,8 +196,10 @@ private:
         for (double at = std::floor(from / step) * step; at < to; at += step) {
             double share = 0;
             for (const Weighted &each : values)
-                share += each.weight * (normalCdf((at + step - each.value) / m_made.width) - normalCdf((at - each.value) / m_made.width));
-            m_made.bars << PriceBar{Money(std::llround(at), m_made.currency), Money(std::llround(at + step), m_made.currency), share};
+                share += each.weight *
+                         (normalCdf((at + step - each.value) / m_made.width) - normalCdf((at - each.value) / m_made.width));
+            m_made.bars << PriceBar{Money(std::llround(at), m_made.currency), Money(std::llround(at + step), m_made.currency),
+                                    share};
         }
     }
 
@@ -214,13 +217,15 @@ private:
         const QString sales = counted(m_made.count, QStringLiteral("sold comparable"), QStringLiteral("sold comparables"));
         if (m_made.count > 0)
             m_made.from = m_made.count == 1 ? sales : QStringLiteral("median of ") + sales;
-        m_made.heading = m_made.count == 0 ? QStringLiteral("No comparable sales")
-                                           : counted(m_made.count, QStringLiteral("comparable sale"), QStringLiteral("comparable sales")) +
-                                                 (m_made.count > 1 ? QStringLiteral(", newest counts most") : QString());
+        m_made.heading = m_made.count == 0
+                             ? QStringLiteral("No comparable sales")
+                             : counted(m_made.count, QStringLiteral("comparable sale"), QStringLiteral("comparable sales")) +
+                                   (m_made.count > 1 ? QStringLiteral(", newest counts most") : QString());
         QStringList sentences;
         if (m_made.guessing)
             sentences << QStringLiteral("This is a guess: %1, and at least five of the same or a like model are wanted.")
-                             .arg(m_made.count == 0 ? QStringLiteral("there are no sold comparables") : QStringLiteral("it rests on ") + sales);
+                             .arg(m_made.count == 0 ? QStringLiteral("there are no sold comparables")
+                                                    : QStringLiteral("it rests on ") + sales);
         if (m_made.count > 1)
             sentences << QStringLiteral("A sale counts half after %1 days; these tell as much as %2 of equal weight.")
                              .arg(m_terms.halfLife)

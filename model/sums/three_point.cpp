@@ -13,7 +13,8 @@ Expected<ThreePoint> ThreePoint::of(double low, double likely, double high)
     if (!std::isfinite(low) || !std::isfinite(likely) || !std::isfinite(high))
         return Trouble{did, QStringLiteral("one of them is no number"), {}};
     if (low > likely || likely > high)
-        return Trouble{did, QStringLiteral("%1, %2 and %3 do not rise").arg(numberText(low), numberText(likely), numberText(high)),
+        return Trouble{did,
+                       QStringLiteral("%1, %2 and %3 do not rise").arg(numberText(low), numberText(likely), numberText(high)),
                        QStringLiteral("give low, likely and high in this order")};
     return ThreePoint{low, likely, high};
 }
