@@ -2,31 +2,23 @@
 
 #include "views/places/exchange_place.h"
 #include "views/places/history_place.h"
+#include "views/places/ledger_place.h"
+#include "views/places/model_notes_place.h"
+#include "views/places/overview_place.h"
+#include "views/places/parts_store_place.h"
 #include "views/settings/settings_place.h"
-#include "views/widgets/empty_place.h"
-
-#include <QCoreApplication>
 
 namespace ts {
-
-namespace {
-
-QString tr(const char *text)
-{
-    return QCoreApplication::translate("ts", text);
-}
-
-} // namespace
 
 QWidget *makePlace(PlaceKey place, Workplace &workplace)
 {
     switch (place) {
     case PlaceKey::ModelNotes:
-        return new EmptyPlace(tr("What is known of a model across units stands here."));
+        return new ModelNotesPlace(workplace);
     case PlaceKey::PartsStore:
-        return new EmptyPlace(tr("Parts on the shelf, their batches and what they cost stand here."));
+        return new PartsStorePlace(workplace);
     case PlaceKey::Ledger:
-        return new EmptyPlace(tr("Money out and in over the year stands here."));
+        return new LedgerPlace(workplace);
     case PlaceKey::History:
         return new HistoryPlace(workplace);
     case PlaceKey::Exchange:
@@ -37,7 +29,7 @@ QWidget *makePlace(PlaceKey place, Workplace &workplace)
     case PlaceKey::Units:
         break;
     }
-    return new EmptyPlace(tr("How the bench does as a whole stands here."));
+    return new OverviewPlace(workplace);
 }
 
 } // namespace ts
