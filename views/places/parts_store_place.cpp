@@ -19,7 +19,9 @@ namespace ts {
 
 namespace {
 
-enum Column { Name, Kind, Rating, Left, Minimum, UnitCost, Where, Supplier, Columns };
+namespace column {
+enum { Name, Kind, Rating, Left, Minimum, UnitCost, Where, Supplier, Count };
+}
 
 } // namespace
 
@@ -37,10 +39,10 @@ PartsStorePlace::PartsStorePlace(Workplace &workplace, QWidget *parent) : Place(
     m_list->setUniformRowHeights(true);
     m_list->setTabKeyNavigation(false);
     m_list->setSortingEnabled(true);
-    m_list->sortByColumn(Name, Qt::AscendingOrder);
+    m_list->sortByColumn(column::Name, Qt::AscendingOrder);
     m_list->setHeaderLabels({tr("Part"), tr("Kind"), tr("Rating"), tr("Left"), tr("Keep at least"), tr("Each"), tr("Where"), tr("Supplier")});
-    for (const int column : {Left, Minimum, UnitCost})
-        m_list->headerItem()->setTextAlignment(column, Qt::AlignRight);
+    for (const int each : {column::Left, column::Minimum, column::UnitCost})
+        m_list->headerItem()->setTextAlignment(each, Qt::AlignRight);
     m_line = new QLineEdit(this);
     m_line->setAccessibleName(tr("Write a part down"));
     m_line->setPlaceholderText(tr("Write a part down: 10 × capacitor 100 µF 63 V at 0.12 in drawer C3"));
@@ -50,12 +52,12 @@ PartsStorePlace::PartsStorePlace(Workplace &workplace, QWidget *parent) : Place(
     top->addSpacing(gap::wide);
     top->addWidget(m_filter, 1);
     top->addStretch(1);
-    auto *column = new QVBoxLayout(this);
-    column->setContentsMargins(gap::wide, gap::normal, gap::wide, gap::normal);
-    column->setSpacing(gap::normal);
-    column->addLayout(top);
-    column->addWidget(m_list, 1);
-    column->addWidget(m_line);
+    auto *rows = new QVBoxLayout(this);
+    rows->setContentsMargins(gap::wide, gap::normal, gap::wide, gap::normal);
+    rows->setSpacing(gap::normal);
+    rows->addLayout(top);
+    rows->addWidget(m_list, 1);
+    rows->addWidget(m_line);
 }
 
 void PartsStorePlace::focusFirst()
@@ -98,25 +100,25 @@ void PartsStorePlace::refresh()
         if (places.isEmpty() && !part.place.isEmpty())
             places << part.place;
         auto *item = new QTreeWidgetItem(m_list);
-        item->setText(Name, part.name);
-        item->setText(Kind, part.kind);
-        item->setText(Rating, QString(part.rating).replace(QLatin1Char('\n'), QLatin1String(", ")));
-        item->setData(Left, Qt::DisplayRole, left);
+        item->setText(column::Name, part.name);
+        item->setText(column::Kind, part.kind);
+        item->setText(column::Rating, QString(part.rating).replace(QLatin1Char('\n'), QLatin1String(", ")));
+        item->setData(column::Left, Qt::DisplayRole, left);
         if (part.minimumStock)
-            item->setData(Minimum, Qt::DisplayRole, *part.minimumStock);
-        item->setText(UnitCost, cost ? shown::money(*cost) : QString());
-        item->setText(Where, places.join(QStringLiteral(", ")));
-        item->setText(Supplier, supplier);
-        for (const int column : {Left, Minimum, UnitCost})
-            item->setTextAlignment(column, Qt::AlignRight);
+            item->setData(column::Minimum, Qt::DisplayRole, *part.minimumStock);
+        item->setText(column::UnitCost, cost ? shown::money(*cost) : QString());
+        item->setText(column::Where, places.join(QStringLiteral(", ")));
+        item->setText(column::Supplier, supplier);
+        for (const int each : {column::Left, column::Minimum, column::UnitCost})
+            item->setTextAlignment(each, Qt::AlignRight);
         if (part.minimumStock && left < *part.minimumStock) {
-            item->setForeground(Left, work().style().ink().outside);
-            item->setToolTip(Left, tr("Below what you keep at least"));
+            item->setForeground(column::Left, work().style().ink().outside);
+            item->setToolTip(column::Left, tr("Below what you keep at least"));
         }
     }
     m_list->setSortingEnabled(true);
     m_list->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    m_list->header()->setSectionResizeMode(Name, QHeaderView::Stretch);
+    m_list->header()->setSectionResizeMode(column::Name, QHeaderView::Stretch);
     m_list->header()->setStretchLastSection(false);
     narrow();
 }
@@ -127,8 +129,8 @@ void PartsStorePlace::narrow()
     for (int row = 0; row < m_list->topLevelItemCount(); ++row) {
         QTreeWidgetItem *item = m_list->topLevelItem(row);
         bool found = words.isEmpty();
-        for (int column = 0; column < Columns && !found; ++column)
-            found = item->text(column).contains(words, Qt::CaseInsensitive);
+        for (int each = 0; each < column::Count && !found; ++each)
+            found = item->text(each).contains(words, Qt::CaseInsensitive);
         item->setHidden(!found);
     }
 }
