@@ -89,20 +89,11 @@ Exit writeNew(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWish
     const auto bench = desk.benchFile();
     if (!bench)
         return run.refuse(bench.trouble());
-    const auto facts = restorationFacts(desk, unit, *bench, desk.maker().now().toLocalTime());
+    auto facts = restorationFacts(desk, unit, *bench, desk.maker().now().toLocalTime());
     if (!facts)
         return run.refuse(facts.trouble());
-    const Expected<QByteArray> bytes = wish.format == QLatin1String("html")
-                                           ? Expected<QByteArray>(restorationHtml(*facts))
-                                           : restorationPdf(*facts, wish.size.value_or(benchPageSize(*bench)));
-    if (!bytes)
-        return run.refuse(bytes.trouble());
-    auto sheet = OutgoingSheet::begin(desk, unit.unit.id, *facts, *bytes, wish.format, wish.out);
-    if (!sheet)
-        return run.refuse(sheet.trouble());
-    if (auto applied = desk.apply(sheet->change()); !applied)
-        return run.refuse(applied.trouble());
-    const auto kept = sheet->finish(desk);
+    const auto kept = handOver(desk, unit.unit.id, *facts,
+                               {.format = wish.format, .size = wish.size.value_or(benchPageSize(*bench)), .file = wish.out});
     if (!kept)
         return run.refuse(kept.trouble());
     run.out() << QStringLiteral("Wrote %1 (restoration sheet %2, edition %3 of unit %4, SHA-256 %5)\n")

@@ -1,9 +1,8 @@
 #include "app/demo_book.h"
 
 #include "model/demo/demo.h"
+#include "model/store/discard.h"
 #include "model/store/store.h"
-
-#include <QFile>
 
 namespace ts {
 
@@ -26,9 +25,10 @@ Expected<QString> makeDemoBook(const QString &book, const DemoWish &wish, const 
     }
     if (made)
         return name;
-    if (address->engine == BookAddress::Engine::Sqlite)
-        for (const auto *end : {"", "-wal", "-shm"})
-            QFile::remove(address->file + QLatin1String(end));
+    if (auto gone = discardNewBook(*address); !gone) {
+        const Trouble why = made.trouble();
+        return Trouble{why.did, why.wrong, QStringLiteral("what was made of it is still in %1; remove it by hand").arg(name)};
+    }
     return made.trouble();
 }
 

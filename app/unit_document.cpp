@@ -5,6 +5,7 @@
 
 #include "model/records/tag_text.h"
 #include "model/sums/cost_sheet.h"
+#include "model/sums/electrical_safety.h"
 #include "model/sums/standing.h"
 #include "model/sums/timeline.h"
 
@@ -101,6 +102,22 @@ QJsonObject leftOffObject(const Standing &stand)
             {QStringLiteral("do_not_power"), textOrNull(stand.doNotPower)}};
 }
 
+/// The acceptance checks, and beside them the readings that count as electrical safety checks.
+QJsonArray proofList(const UnitFile &file)
+{
+    QJsonArray list = each<Proof>(file, [](const Proof &proof) {
+        return QJsonObject{{QStringLiteral("text"), proof.text},
+                           {QStringLiteral("came_out"), toWord(proof.cameOut)},
+                           {QStringLiteral("kind"), toWord(proof.kind)}};
+    });
+    for (const SafetyReading &check : safetyReadingsBesideProofs(file))
+        list << QJsonObject{
+            {QStringLiteral("text"), check.reading.name + QStringLiteral(": ") + check.result()},
+            {QStringLiteral("came_out"), toWord(check.verdict == Verdict::Within ? ProofOutcome::Passed : ProofOutcome::Failed)},
+            {QStringLiteral("kind"), toWord(ProofKind::ElectricalSafety)}};
+    return list;
+}
+
 void insertWork(QJsonObject &document, const UnitFile &file)
 {
     document.insert(QStringLiteral("readings"), each<Reading>(file, readingObject));
@@ -129,11 +146,7 @@ void insertWork(QJsonObject &document, const UnitFile &file)
                                            {QStringLiteral("currency"),
                                             spend.amount ? textOrNull(spend.amount->currency().code()) : QJsonValue()}};
                     }));
-    document.insert(QStringLiteral("proofs"), each<Proof>(file, [](const Proof &proof) {
-                        return QJsonObject{{QStringLiteral("text"), proof.text},
-                                           {QStringLiteral("came_out"), toWord(proof.cameOut)},
-                                           {QStringLiteral("kind"), toWord(proof.kind)}};
-                    }));
+    document.insert(QStringLiteral("proofs"), proofList(file));
     document.insert(QStringLiteral("photos"), each<Photo>(file, [](const Photo &photo) {
                         return QJsonObject{{QStringLiteral("caption"), textOrNull(photo.caption)},
                                            {QStringLiteral("phase"), toWord(photo.phase)},

@@ -102,6 +102,7 @@ private:
         for (const QString &line : lines)
             TS_RUN(u"jot"_s, book, u"0001"_s, line);
         TS_RUN(u"photo"_s, book, u"1"_s, at(u"done.jpg"_s), u"--phase"_s, u"leaves"_s);
+        TS_RUN(u"jot"_s, book, u"0001"_s, u"insulation = 200 MΩ want >= 2 MΩ after ± 9 MΩ with insulation tester"_s);
         TS_RUN(u"stage"_s, book, u"1"_s, u"ready"_s);
     }
 
@@ -136,6 +137,7 @@ private Q_SLOTS:
                                               u"18 gf·cm"_s, u"47 gf·cm"_s, u"200 MΩ"_s, u"insulation tester"_s,
                                               u"belt 78x4x0.6"_s, u"lid scratched"_s, u"Hillside Bench"_s, u"R. M."_s});
         QCOMPARE(lacks, QString());
+        QVERIFY(sheet.contains(u"Restoration sheet 3, edition 3"_s)); // two were written before
         QCOMPARE(sheet.count(u"data:image/jpeg;base64,"_s), 2); // as it arrived and as it leaves, inside the file
         QVERIFY(!sheet.contains(u"<script"_s, Qt::CaseInsensitive));
         static const QRegularExpression outside(u"(src|href)\\s*=\\s*[\"'](?!data:|#)"_s);
@@ -145,6 +147,11 @@ private Q_SLOTS:
         QCOMPARE(unit.value(u"stage"_s).toString(), u"ready"_s);
         QCOMPARE(unit.value(u"hours"_s).toObject().value(u"minutes_to_date"_s).toInt(), 20);
         QCOMPARE(unit.value(u"money"_s).toObject().value(u"spent"_s).toString(), u"41.50"_s); // 30.00 + 8.40 + 2.50 + 0.60
+        const QJsonArray proofs = unit.value(u"proofs"_s).toArray(); // an insulation reading as it leaves is one
+        QCOMPARE(proofs.size(), 1);
+        QCOMPARE(proofs.at(0).toObject(), (QJsonObject{{u"text"_s, u"insulation: 200 MΩ ± 9 MΩ, wanted at least 2 MΩ"_s},
+                                                       {u"came_out"_s, u"passed"_s},
+                                                       {u"kind"_s, u"electrical_safety"_s}}));
         const QJsonArray papers = unit.value(u"papers"_s).toArray();
         QCOMPARE(papers.size(), 3);
         const QStringList files{u"a4.pdf"_s, u"letter.pdf"_s, u"sheet.html"_s};

@@ -166,6 +166,8 @@ private Q_SLOTS:
         QTest::newRow("slash") << QStringLiteral("p = 11.92 V +/- 40 mV want 12 V 5%") << 0.04;
         QTest::newRow("glued") << QStringLiteral("p = 11.92±0.04 V want 12 V 5%") << 0.04;
         QTest::newRow("share") << QStringLiteral("p = 10 V ± 2 %") << 0.2;
+        QTest::newRow("behind the phase") << QStringLiteral("p = 11.92 V want 12 V 5% after ± 0.04 V") << 0.04;
+        QTest::newRow("behind the meter") << QStringLiteral("p = 11.92 V want 12 V 5% with bench meter ±0.04 V") << 0.04;
         QTest::newRow("before the meter's") << QStringLiteral("p = 11.92 V ± 0.04 with bench meter") << 0.04;
     }
     void ownUncertainty()

@@ -112,6 +112,36 @@ private Q_SLOTS:
         QCOMPARE(sample.facts().measured[0].leaves.spread, shown);
     }
 
+    void aWordWithoutUncertaintyLooksLessSure()
+    {
+        PaperSample sample = bareSample();
+        const auto weighed = sample.point(QStringLiteral("TP1"), QStringLiteral("5 V 5%"), {}, {}, 1);
+        const auto bare = sample.point(QStringLiteral("TP2"), QStringLiteral("5 V 5%"), {}, {}, 2);
+        const auto wrong = sample.point(QStringLiteral("TP3"), QStringLiteral("5 V 5%"), {}, {}, 3);
+        sample.reading(weighed, QStringLiteral("5.01 V"), Phase::AsItLeaves, 0.05);
+        sample.reading(bare, QStringLiteral("5.01 V"), Phase::AsItLeaves);
+        sample.reading(wrong, QStringLiteral("6.2 V"), Phase::AsItLeaves);
+        const RestorationFacts facts = sample.facts();
+        QVERIFY(!row(facts, QStringLiteral("TP1")).byFigureAlone);
+        QVERIFY(row(facts, QStringLiteral("TP2")).byFigureAlone);
+        QCOMPARE(row(facts, QStringLiteral("TP2")).verdictText, QStringLiteral("within"));
+        const QString page = QString::fromUtf8(restorationHtml(facts));
+        QCOMPARE(page.count(QStringLiteral("<p class=\"word within\">within</p>")), 1);
+        QCOMPARE(page.count(QStringLiteral("<p class=\"word by_figure\">within</p><p class=\"small\">by the figure alone</p>")), 1);
+        QCOMPARE(page.count(QStringLiteral("<p class=\"word outside\">outside</p><p class=\"small\">by the figure alone</p>")), 1);
+        QVERIFY(!said(facts).filter(QStringLiteral("the uncertainty of that reading is not on record")).isEmpty());
+    }
+
+    void aSheetSaysWhichOneItIs()
+    {
+        const RestorationFacts facts = bareSample().facts();
+        QVERIFY(said(facts).contains(QStringLiteral("Restoration sheet 17, edition 2")));
+        QVERIFY(said(facts).contains(QStringLiteral("Questions: quote tag 0007 and sheet 17.")));
+        RestorationFacts draft = facts;
+        draft.number = draft.edition = 0;
+        QVERIFY(said(draft).contains(QStringLiteral("Restoration sheet, a draft that was not handed over")));
+    }
+
     void aReadingDuringWorkIsShownWhereNothingFollowed()
     {
         PaperSample sample = bareSample();
@@ -157,6 +187,57 @@ private Q_SLOTS:
             QVERIFY2(texts.contains(QLatin1String(word)), word);
         QVERIFY(!texts.filter(QStringLiteral("EN 50699")).isEmpty());
         QVERIFY(!texts.filter(QStringLiteral("no certificate: local codes and licensed practice come first")).isEmpty());
+    }
+
+    void anInsulationReadingIsASafetyCheck()
+    {
+        PaperSample sample = bareSample();
+        sample.file.unit.protectionClass = ProtectionClass::II;
+        const auto insulation = sample.point(QStringLiteral("insulation"), QStringLiteral(">= 2 MΩ"), {}, {}, 1);
+        sample.reading(insulation, QStringLiteral("200 MΩ"), Phase::DuringWork, {}, QStringLiteral("insulation tester"));
+        QVERIFY(!sample.facts().safety.recorded); // what it was on the way says nothing of how it leaves
+        sample.reading(insulation, QStringLiteral("200 MΩ"), Phase::AsItLeaves, {}, QStringLiteral("insulation tester"));
+        RestorationFacts facts = sample.facts();
+        QVERIFY(facts.safety.recorded);
+        QCOMPARE(facts.safety.checks.size(), 1);
+        QCOMPARE(facts.safety.checks[0].cameOut, QStringLiteral("passed"));
+        QCOMPARE(facts.safety.checks[0].result, QStringLiteral("200 MΩ, wanted at least 2 MΩ, by the figure alone"));
+        QCOMPARE(facts.safety.checks[0].instrument, QStringLiteral("insulation tester"));
+        QVERIFY(facts.notDone.filter(QStringLiteral("electrical safety"), Qt::CaseInsensitive).isEmpty());
+        QVERIFY(facts.notices.isEmpty());
+        // The same said as a check stands there once.
+        sample.proof(ProofKind::ElectricalSafety, ProofOutcome::Passed, QStringLiteral("insulation at 500 V"));
+        QCOMPARE(sample.facts().safety.checks.size(), 1);
+        QCOMPARE(sample.facts().safety.checks[0].text, QStringLiteral("insulation at 500 V"));
+
+        sample.reading(insulation, QStringLiteral("0.4 MΩ"), Phase::AsItLeaves, 0.05);
+        facts = sample.facts();
+        QCOMPARE(facts.safety.checks.last().cameOut, QStringLiteral("failed"));
+        QCOMPARE(facts.notices, QStringList{QStringLiteral("Do not use this unit: an electrical safety check failed, insulation: "
+                                                           "0.4 MΩ ± 0.05 MΩ, wanted at least 2 MΩ")});
+    }
+
+    void aSafetyReadingThatDecidesNothingIsNoTest()
+    {
+        PaperSample sample = bareSample();
+        sample.file.unit.protectionClass = ProtectionClass::I;
+        sample.reading(sample.point(QStringLiteral("earth bond"), {}, {}, {}, 1), QStringLiteral("0.08 Ω"), Phase::AsItLeaves);
+        sample.reading(sample.point(QStringLiteral("leakage of C12"), QStringLiteral("<= 5 µA"), {}, {}, 2), QStringLiteral("1 µA"),
+                       Phase::AsItLeaves);
+        const RestorationFacts facts = sample.facts();
+        QVERIFY(!facts.safety.recorded);
+        QVERIFY(facts.notDone.contains(QStringLiteral("Electrical safety was measured, but nothing can be said from it, for want of a "
+                                                      "limit or of a surer meter: earth bond.")));
+    }
+
+    void aFailedSafetyCheckIsTheFirstThingSaid()
+    {
+        PaperSample sample = bareSample();
+        sample.proof(ProofKind::ElectricalSafety, ProofOutcome::Failed, QStringLiteral("earth continuity"));
+        QCOMPARE(sample.facts().notices,
+                 QStringList{QStringLiteral("Do not use this unit: an electrical safety check failed, earth continuity")});
+        sample.proof(ProofKind::ElectricalSafety, ProofOutcome::Passed, QStringLiteral("Earth continuity")); // put right and tried again
+        QVERIFY(sample.facts().notices.isEmpty());
     }
 
     void whatWasNotDoneIsWorkedOut()

@@ -325,6 +325,40 @@ private Q_SLOTS:
         QCOMPARE(third.number, 3);
         QCOMPARE(third.edition, 2);
     }
+
+    void aPaperIsMadeWithItsNumber_data() { engineRows(); }
+    void aPaperIsMadeWithItsNumber()
+    {
+        QFETCH(QString, engine);
+        OpenDesk desk;
+        wantOk(desk.create(m_books.fresh(engine)));
+        const Unit unit = addUnit(*desk, QStringLiteral("A"));
+        Paper sheet = desk->maker().fresh<Paper>();
+        sheet.unit = unit.id;
+        sheet.madeAt = sheet.at;
+        sheet.format = QStringLiteral("html");
+        const auto says = [](const Paper &numbered) -> Expected<QByteArray> {
+            return QStringLiteral("sheet %1, edition %2").arg(numbered.number).arg(numbered.edition).toUtf8();
+        };
+        const auto refused = desk->applyPaper(sheet, QStringLiteral("Sheet"), [](const Paper &) -> Expected<QByteArray> {
+            return Trouble{QStringLiteral("Cannot write sheet.html"), QStringLiteral("the disk is full"), {}};
+        });
+        QCOMPARE(refusal(refused), QStringLiteral("Cannot write sheet.html: the disk is full."));
+        QCOMPARE(desk->list<Paper>()->size(), 0);
+        const auto first = desk->applyPaper(sheet, QStringLiteral("Sheet"), says);
+        wantOk(first);
+        QCOMPARE(first->number, 1); // the refused one used none up
+        QCOMPARE(*desk->get(sheet.id), *first);
+        QCOMPARE(*desk->kept(first->sha256), QByteArray("sheet 1, edition 1"));
+        Paper next = sheet;
+        next.id = desk->maker().fresh<Paper>().id;
+        const auto second = desk->applyPaper(next, QStringLiteral("Sheet"), says);
+        wantOk(second);
+        QCOMPARE(*desk->kept(second->sha256), QByteArray("sheet 2, edition 2"));
+        QCOMPARE(*desk->undo(), QStringLiteral("Sheet"));
+        QCOMPARE(desk->list<Paper>()->size(), 1);
+        QCOMPARE(*desk->verify(), QStringList());
+    }
 };
 
 QTEST_GUILESS_MAIN(TestStoreDesk)

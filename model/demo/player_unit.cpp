@@ -159,13 +159,8 @@ Expected<void> Player::paper(const DemoEvent &)
         return facts.trouble();
     // Drawing a PDF takes an application with fonts; without one the sheet is kept as the web page, which is the same sheet.
     const bool draws = qobject_cast<QGuiApplication *>(QCoreApplication::instance()) != nullptr;
-    const auto bytes = draws ? restorationPdf(*facts, PageSize::A4) : Expected<QByteArray>(restorationHtml(*facts));
-    if (!bytes)
-        return bytes.trouble();
-    auto sheet = OutgoingSheet::begin(m_desk, m_unit, *facts, *bytes, draws ? QStringLiteral("pdf") : QStringLiteral("html"), {});
-    if (!sheet)
-        return sheet.trouble();
-    return apply(sheet->change());
+    const auto kept = handOver(m_desk, m_unit, *facts, {.format = draws ? QStringLiteral("pdf") : QStringLiteral("html")});
+    return kept ? Expected<void>() : Expected<void>(kept.trouble());
 }
 
 } // namespace ts

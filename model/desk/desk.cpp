@@ -58,6 +58,14 @@ Expected<Change> Desk::apply(const Change &change, const Progress &progress)
     return applied;
 }
 
+Expected<Paper> Desk::applyPaper(const Paper &paper, const QString &sentence, const std::function<Expected<QByteArray>(const Paper &)> &make)
+{
+    auto recorded = m_store->commitPaper(paper, sentence, m_ids.clock().now(), make);
+    if (recorded)
+        (void)tell();
+    return recorded;
+}
+
 Expected<QString> Desk::undo()
 {
     auto sentence = m_store->undo(m_ids.clock().now());

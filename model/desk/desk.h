@@ -34,6 +34,9 @@ public:
     /// Applies and answers the change as it was recorded (versions, tags and paper numbers filled in). A change with
     /// nothing in it is not recorded. Refused where a record was changed by someone else since its copy was taken.
     Expected<Change> apply(const Change &change, const Progress &progress = {});
+    /// Makes a paper, keeps its bytes and records it, all or nothing. `make` gets the record with its number and edition filled in and answers
+    /// the bytes, which may name both; where it is refused, no number is used up. Answers the paper as recorded.
+    Expected<Paper> applyPaper(const Paper &paper, const QString &sentence, const std::function<Expected<QByteArray>(const Paper &)> &make);
     Expected<QString> undo(); ///< takes the last change back and answers its sentence; refused when there is none
     Expected<QString> redo();
     [[nodiscard]] Expected<std::optional<QString>> undoSentence();

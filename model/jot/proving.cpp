@@ -1,6 +1,7 @@
 #include "model/jot/families.h"
 #include "model/jot/likeness.h"
 #include "model/records/settings.h"
+#include "model/sums/electrical_safety.h"
 
 namespace ts {
 
@@ -8,19 +9,12 @@ namespace {
 
 ProofKind kindOf(const QString &text)
 {
-    static const QStringList safety{QStringLiteral("earth"), QStringLiteral("insulation"), QStringLiteral("leakage"),
-                                    QStringLiteral("touch"), QStringLiteral("bonding")};
     static const QStringList looks{QStringLiteral("mark"), QStringLiteral("scratch"),  QStringLiteral("finish"),
                                    QStringLiteral("case"), QStringLiteral("cosmetic"), QStringLiteral("dent"),
                                    QStringLiteral("scuff")};
+    if (!electricalSafetyNamed(text).isEmpty())
+        return ProofKind::ElectricalSafety;
     const QStringList words = wordsOf(text);
-    for (qsizetype i = 0; i < words.size(); ++i) {
-        if (words.at(i) == QLatin1String("touch") && (i + 1 == words.size() || words.at(i + 1) != QLatin1String("current")))
-            continue; // touch buttons are a function; touch current is a hazard
-        for (const QString &word : safety)
-            if (words.at(i) == word)
-                return ProofKind::ElectricalSafety;
-    }
     for (const QString &word : words)
         for (const QString &stem : looks)
             if (word == stem || (word.startsWith(stem) && stem != QLatin1String("case") && stem != QLatin1String("mark")) ||

@@ -37,6 +37,13 @@ bool isSpread(const QString &piece, qsizetype at, qsizetype *length)
     return false;
 }
 
+/// Behind a limit "±" is the limit's own; elsewhere it begins the uncertainty of the reading.
+bool beginsSpread(const QString &piece)
+{
+    qsizetype length = 0;
+    return isSpread(piece, 0, &length);
+}
+
 bool beginsClause(const QString &word)
 {
     return word == QLatin1String("want") || word == QLatin1String("wanted") || word == QLatin1String("with") ||
@@ -86,12 +93,23 @@ private:
             startConditions({});
         } else if (word.startsWith(QLatin1Char('@'))) {
             startConditions(piece.mid(1));
+        } else if (m_current != &m_value && m_current != &m_want && m_spread.isEmpty() && beginsSpread(piece)) {
+            takeSpread(piece);
         } else if (takePhase(all, i)) {
         } else if (m_current == &m_value) {
             takeValue(piece);
         } else {
             *m_current << piece;
         }
+    }
+
+    void takeSpread(const QString &piece)
+    {
+        qsizetype length = 0;
+        (void)isSpread(piece, 0, &length);
+        m_current = &m_spread;
+        if (piece.size() > length)
+            m_spread << piece.mid(length);
     }
 
     void startConditions(const QString &first)
@@ -120,7 +138,7 @@ private:
         if (!phase)
             return false;
         const QString next = at + 1 < all.size() ? all.at(at + 1).toLower() : QString();
-        if (!next.isEmpty() && !beginsClause(next) && !phaseOf(next) && next != QLatin1String("as")) {
+        if (!next.isEmpty() && !beginsClause(next) && !beginsSpread(next) && !phaseOf(next) && next != QLatin1String("as")) {
             if (m_current == &m_value || m_current == &m_spread)
                 startConditions({});
             return false;
@@ -137,9 +155,7 @@ private:
             if (isSpread(piece, at, &length)) {
                 if (at > 0)
                     m_value << piece.left(at);
-                m_current = &m_spread;
-                if (at + length < piece.size())
-                    m_spread << piece.mid(at + length);
+                takeSpread(piece.mid(at));
                 return;
             }
         m_value << piece;

@@ -13,14 +13,44 @@ Jotted jotSaw(const Jotting &jotting)
 
 namespace {
 
-Jotted clear(const Jotting &jotting, const Symptom &symptom, const QString &aside, const QString &question)
+Jotted clear(const Jotting &jotting, const Symptom &symptom, const QString &aside)
 {
     Symptom cleared = symptom;
     cleared.state = SymptomState::Cleared;
     cleared.clearedAt = jotting.maker.now();
     const QString sentence = QStringLiteral("Symptom cleared: ") + shown(symptom.text);
-    return {QStringLiteral("symptom"), QStringLiteral("symptom, cleared"), sentence + aside, question,
-            Change(sentence).edit(symptom, cleared)};
+    return {QStringLiteral("symptom"), QStringLiteral("symptom, cleared"), sentence + aside, {}, Change(sentence).edit(symptom, cleared)};
+}
+
+bool isOpen(const Symptom &symptom)
+{
+    return symptom.state == SymptomState::Open;
+}
+
+/// "the crackle" names what "crackle" names.
+QString withoutArticles(const QString &text)
+{
+    static const QStringList articles{QStringLiteral("the"), QStringLiteral("a"), QStringLiteral("an"), QStringLiteral("that"),
+                                      QStringLiteral("this")};
+    QStringList words = pieces(text);
+    while (words.size() > 1 && articles.contains(words.first(), Qt::CaseInsensitive))
+        words.removeFirst();
+    return words.join(QLatin1Char(' '));
+}
+
+/// `"hum"`, `"hum" and 2 more`: what is open, the newest first.
+QString openOnes(const QList<Symptom> &symptoms)
+{
+    constexpr int named = 2;
+    QStringList texts;
+    for (auto it = symptoms.crbegin(); it != symptoms.crend(); ++it)
+        if (isOpen(*it))
+            texts << inQuotes(it->text);
+    const qsizetype more = texts.size() - named;
+    QString words = texts.mid(0, named).join(QStringLiteral(", "));
+    if (more > 0)
+        words += QStringLiteral(" and %1 more").arg(more);
+    return words;
 }
 
 } // namespace
@@ -28,23 +58,20 @@ Jotted clear(const Jotting &jotting, const Symptom &symptom, const QString &asid
 Jotted jotCleared(const Jotting &jotting)
 {
     const QList<Symptom> &symptoms = jotting.file.all<Symptom>();
-    const auto open = [](const Symptom &symptom) { return symptom.state == SymptomState::Open; };
-    const Symptom *last = newest(symptoms, open);
-    if (jotting.text.isEmpty()) {
-        if (last)
-            return clear(jotting, *last, {}, {});
-        return asNote(jotting, QStringLiteral("no symptom is open"));
-    }
-    if (const auto named = bestNamed(symptoms, jotting.text, &Symptom::text, open, Likeness::Holds))
+    const Symptom *last = newest(symptoms, isOpen);
+    if (jotting.text.isEmpty())
+        return last ? clear(jotting, *last, {}) : asNote(jotting, QStringLiteral("no symptom is open"));
+    const QString name = withoutArticles(jotting.text);
+    if (const auto named = bestNamed(symptoms, name, &Symptom::text, isOpen, Likeness::Holds))
         return clear(jotting, *named.record,
-                     named.rivals ? QStringLiteral(" · the newest of %1 that read so").arg(named.rivals + 1) : QString(), {});
-    if (bestNamed(symptoms, jotting.text, &Symptom::text, [](const Symptom &) { return true; }))
+                     named.rivals ? QStringLiteral(" · the newest of %1 that read so").arg(named.rivals + 1) : QString());
+    if (bestNamed(symptoms, name, &Symptom::text, [](const Symptom &) { return true; }))
         return asNote(jotting, QStringLiteral("that symptom is cleared already"));
     if (!last)
         return asNote(jotting, QStringLiteral("no symptom is open"));
-    // What names none belongs to the newest open one; that may be the wrong one, so it is asked about.
-    return clear(jotting, *last, QStringLiteral(" · the newest, as none reads ") + inQuotes(jotting.text),
-                 QStringLiteral("No open symptom reads %1. Clear %2?").arg(inQuotes(jotting.text), inQuotes(last->text)));
+    // Words that name no open symptom may well mean another fault; a symptom taken for cleared would be missing on the sheet, so
+    // nothing is cleared by a guess. "cleared" alone clears the newest.
+    return asNote(jotting, QStringLiteral("no open symptom reads %1; still open: %2").arg(inQuotes(jotting.text), openOnes(symptoms)));
 }
 
 } // namespace ts

@@ -1,6 +1,7 @@
 #include "model/keeping/outgoing_sheet.h"
 
-#include "model/paper/gather_restoration.h"
+#include "model/exchange/whole_file.h"
+#include "model/paper/restoration.h"
 #include "model/records/settings.h"
 
 namespace ts {
@@ -34,39 +35,30 @@ PageSize benchPageSize(const BenchFile &bench)
     return bench.setting(settings::paperSize) == QLatin1String("Letter") ? PageSize::Letter : PageSize::A4;
 }
 
-Expected<OutgoingSheet> OutgoingSheet::begin(Desk &desk, const Id<Unit> &unit, const RestorationFacts &facts, const QByteArray &bytes,
-                                             const QString &format, const QString &file)
+Expected<Paper> handOver(Desk &desk, const Id<Unit> &unit, RestorationFacts facts, const SheetWish &wish)
 {
-    OutgoingSheet sheet;
-    if (!file.isEmpty()) {
-        sheet.m_name = file;
-        sheet.m_file = std::make_unique<WholeFile>(file);
-        if (auto written = filled(file, *sheet.m_file, bytes); !written)
-            return written.trouble();
-    }
-    const auto sha256 = desk.keep(bytes);
-    if (!sha256)
-        return sha256.trouble();
     Paper paper = desk.maker().fresh<Paper>();
     paper.unit = unit;
     paper.kind = PaperKind::Restoration;
     paper.madeAt = facts.madeAt.toUTC();
-    paper.sha256 = *sha256;
-    paper.format = format;
+    paper.format = wish.format;
     paper.title = facts.name;
-    sheet.m_paper = paper.id;
-    sheet.m_change = Change(QStringLiteral("Restoration sheet of %1 %2").arg(facts.tag, file.isEmpty() ? QStringLiteral("printed") : QStringLiteral("written"))).add(paper);
-    return sheet;
-}
-
-Expected<Paper> OutgoingSheet::finish(Desk &desk)
-{
-    const auto kept = desk.get(m_paper);
-    if (!kept)
-        return kept.trouble();
-    if (m_file && !m_file->commit())
-        return cannotWrite(m_name, *m_file, QStringLiteral("the workbook kept its copy as edition %1").arg(kept->edition));
-    return *kept;
+    const bool printed = wish.file.isEmpty();
+    const auto sentence =
+        QStringLiteral("Restoration sheet of %1 %2").arg(facts.tag, printed ? QStringLiteral("printed") : QStringLiteral("written"));
+    WholeFile file(wish.file);
+    const auto kept = desk.applyPaper(paper, sentence, [&](const Paper &numbered) -> Expected<QByteArray> {
+        facts.number = numbered.number;
+        facts.edition = numbered.edition;
+        auto bytes = wish.format == QLatin1String("html") ? Expected<QByteArray>(restorationHtml(facts)) : restorationPdf(facts, wish.size);
+        if (bytes && !printed)
+            if (auto written = filled(wish.file, file, *bytes); !written)
+                return written.trouble();
+        return bytes;
+    });
+    if (kept && !printed && !file.commit())
+        return cannotWrite(wish.file, file, QStringLiteral("the workbook kept its copy as edition %1").arg(kept->edition));
+    return kept;
 }
 
 Expected<void> writeWhole(const QString &file, const QByteArray &bytes)

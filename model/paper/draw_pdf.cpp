@@ -1,5 +1,6 @@
 #include "model/paper/draw_pdf.h"
 
+#include "model/paper/fill_restoration.h"
 #include "model/paper/pdf_date.h"
 
 #include <QBuffer>
@@ -39,7 +40,7 @@ Expected<QByteArray> restorationPdf(const RestorationFacts &facts, PageSize size
         const SteadyHashes steady;
         QPdfWriter writer(&out);
         writer.setResolution(resolution);
-        writer.setTitle(QStringLiteral("Restoration sheet: %1, tag %2").arg(facts.name, facts.tag));
+        writer.setTitle(QStringLiteral("%1: %2, tag %3").arg(sheetName(facts), facts.name, facts.tag));
         writer.setCreator(QStringLiteral("Turnscrew"));
         writer.setPageSize(QPageSize(size == PageSize::A4 ? QPageSize::A4 : QPageSize::Letter));
         writer.setPageMargins(QMarginsF(0, 0, 0, 0));

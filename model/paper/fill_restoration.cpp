@@ -5,6 +5,8 @@
 #include "model/paper/plain_words.h"
 #include "model/paper/web_picture.h"
 
+#include <algorithm>
+
 namespace ts {
 
 namespace {
@@ -38,6 +40,14 @@ QList<Filling> textList(const QStringList &texts)
     return list;
 }
 
+const auto byFigureAlone = QStringLiteral("by the figure alone");
+
+/// A verdict that no uncertainty stands behind is a plain word: it does not look like one that was weighed.
+void putVerdict(Filling &filling, const QString &verdict, const QString &text, bool figureAlone)
+{
+    filling.put("verdict", figureAlone && verdict == u"within" ? QStringLiteral("by_figure") : verdict).put("verdict_text", text);
+}
+
 QList<Filling> workList(const RestorationFacts &facts)
 {
     QList<Filling> list;
@@ -63,7 +73,8 @@ QList<Filling> measuredList(const RestorationFacts &facts)
         filling.put("found", row.found.text).put("found_spread", row.found.spread);
         filling.put("during", row.during.text).put("during_spread", row.during.spread);
         filling.put("leaves", row.leaves.text).put("leaves_spread", row.leaves.spread);
-        filling.put("verdict", row.verdict).put("verdict_text", row.verdictText).put("chance", row.chance);
+        putVerdict(filling, row.verdict, row.verdictText, row.byFigureAlone);
+        filling.put("chance", row.byFigureAlone ? byFigureAlone : row.chance);
         list << filling;
     }
     return list;
@@ -111,9 +122,8 @@ QList<Filling> soakedList(const RestorationFacts &facts)
                                                            : QStringLiteral("interrupted: ") + soak.interruptions;
         list << Filling()
                     .put("text", joined({soak.name, QStringLiteral("soak of ") + soak.length}, QStringLiteral(", ")))
-                    .put("below", joined({stops, soak.conditions, soak.readings}, dot))
-                    .put("verdict", soak.verdict)
-                    .put("verdict_text", soak.verdictText);
+                    .put("below", joined({stops, soak.conditions, soak.readings, soak.byFigureAlone ? byFigureAlone : QString()}, dot));
+        putVerdict(list.last(), soak.verdict, soak.verdictText, soak.byFigureAlone);
     }
     return list;
 }
@@ -142,14 +152,18 @@ QString measuredNote(const RestorationFacts &facts)
     if (!facts.oneMeter.isEmpty())
         note << QStringLiteral("All readings with %1.").arg(isolated(facts.oneMeter));
     bool spread = false;
+    bool alone = std::any_of(facts.soaked.begin(), facts.soaked.end(), [](const auto &soak) { return soak.byFigureAlone; });
     bool repeated = false;
     for (const RestorationFacts::Measured &row : facts.measured) {
         repeated = repeated || row.repeated;
+        alone = alone || row.byFigureAlone;
         spread = spread || !row.found.spread.isEmpty() || !row.leaves.spread.isEmpty() || !row.during.spread.isEmpty();
     }
     if (spread)
         note << QStringLiteral(
             "± is the uncertainty of the reading at 95 %: “within” and “outside” are said only where all of it agrees.");
+    if (alone)
+        note << QStringLiteral("“By the figure alone”: the uncertainty of that reading is not on record, so how sure the word is cannot be said.");
     if (repeated)
         note << QStringLiteral("Of several readings at one place, the first as found and the last as it leaves are shown.");
     return note.join(QLatin1Char(' '));
@@ -164,6 +178,8 @@ void putSafety(const RestorationFacts &facts, Filling &filling)
     QString note;
     if (!safety.recorded)
         note = QStringLiteral("No electrical safety test of this unit is on record.");
+    else if (safety.ruleSets.isEmpty() && safety.measured)
+        note = QStringLiteral("Limits used: those shown; which rules they come from is not on record.");
     else if (safety.ruleSets.isEmpty())
         note = QStringLiteral("Which limits were used is not on record.");
     else
@@ -181,11 +197,19 @@ void putSafety(const RestorationFacts &facts, Filling &filling)
 
 } // namespace
 
+QString sheetName(const RestorationFacts &facts)
+{
+    return facts.number > 0 ? QStringLiteral("Restoration sheet %1, edition %2").arg(facts.number).arg(facts.edition)
+                            : QStringLiteral("Restoration sheet, a draft that was not handed over");
+}
+
 Filling restorationFilling(const RestorationFacts &facts)
 {
     Filling filling;
     for (const auto &[role, colour] : ink::roles)
         filling.texts.insert(QLatin1Char('@') + QString::fromLatin1(role), QString::fromLatin1(colour));
+    filling.put("sheet", sheetName(facts));
+    filling.put("number", facts.number > 0 ? QString::number(facts.number) : QString());
     filling.put("name", facts.name).put("tag", facts.tag).put("identity", joined(facts.identity, dot));
     filling.put("bench", facts.benchName).put("date", facts.date).put("worker", facts.worker);
     filling.put("address", textList(facts.benchAddress));

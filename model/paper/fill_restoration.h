@@ -5,6 +5,9 @@
 
 namespace ts {
 
+/// "Restoration sheet 17, edition 2"; without a number it says that it is a draft.
+[[nodiscard]] QString sheetName(const RestorationFacts &facts);
+
 /// The sentences and lists of a restoration sheet under the names that both its templates use; with the colours of paper.
 [[nodiscard]] Filling restorationFilling(const RestorationFacts &facts);
 

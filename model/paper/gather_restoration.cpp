@@ -5,10 +5,12 @@
 #include "model/paper/work_facts.h"
 #include "model/records/settings.h"
 #include "model/records/tag_text.h"
+#include "model/sums/electrical_safety.h"
 #include "model/sums/standing.h"
 
 #include <QLocale>
 #include <QRegularExpression>
+#include <QTimeZone>
 
 #include <algorithm>
 
@@ -84,6 +86,22 @@ RestorationFacts::Proved provedFact(const Proof &proof)
     return fact;
 }
 
+RestorationFacts::Proved safetyFact(const SafetyReading &check, const BenchFile &bench, const QDateTime &now)
+{
+    const Reading &reading = check.reading;
+    const Meter *meter = reading.meter.isNull() ? nullptr : bench.find(reading.meter);
+    RestorationFacts::Proved fact;
+    fact.text = plainText(reading.name);
+    fact.result = plainText(check.result());
+    if (const QString conditions = plainText(reading.conditions); !conditions.isEmpty())
+        fact.result += QStringLiteral(", ") + conditions;
+    fact.cameOut = toWord(check.verdict == Verdict::Within ? ProofOutcome::Passed : ProofOutcome::Failed);
+    fact.cameOutText = fact.cameOut;
+    fact.instrument = plainText(meter ? meter->name : reading.meterName);
+    fact.by = dayText(reading.at.toTimeZone(now.timeZone()).date());
+    return fact;
+}
+
 bool hasLiveParts(const Unit &unit)
 {
     return !unit.mains.trimmed().isEmpty() || (unit.protectionClass && *unit.protectionClass != ProtectionClass::III);
@@ -115,6 +133,8 @@ QStringList noticesOf(const UnitFile &file)
     for (const LeftOff &left : file.all<LeftOff>())
         if (const QString reason = plainText(left.doNotPower); !reason.isEmpty())
             notices << QStringLiteral("Do not power this unit: ") + reason;
+    for (const QString &check : failedSafety(file))
+        notices << QStringLiteral("Do not use this unit: an electrical safety check failed, ") + plainText(check);
     if (file.unit.outcome == Outcome::BrokenForParts)
         notices << QStringLiteral("This unit was broken for parts; it is not offered for use.");
     if (file.unit.outcome == Outcome::Scrapped)
@@ -203,6 +223,10 @@ RestorationFacts gatherRestoration(const UnitFile &file, const BenchFile &bench,
             facts.safety.recorded || proof.cameOut == ProofOutcome::Passed || proof.cameOut == ProofOutcome::Failed;
         if (const QString rules = plainText(proof.ruleSet); !rules.isEmpty() && !ruleSets.contains(rules))
             ruleSets << rules;
+    }
+    for (const SafetyReading &each : safetyReadingsBesideProofs(file)) {
+        facts.safety.checks << safetyFact(each, bench, now);
+        facts.safety.recorded = facts.safety.measured = true;
     }
     facts.safety.ruleSets = ruleSets.join(QStringLiteral(", "));
     facts.safety.protectionClass = unit.protectionClass ? toWord(*unit.protectionClass) : QString();

@@ -14,32 +14,13 @@ namespace {
 using Value = RestorationFacts::Value;
 using Measured = RestorationFacts::Measured;
 
-/// An uncertainty to two significant figures, rounded away from zero so that it never looks better than it is.
-QString spreadText(double uncertainty, const Measure &measure)
-{
-    if (!std::isfinite(uncertainty) || uncertainty <= 0)
-        return {};
-    const double step = std::pow(10.0, std::floor(std::log10(uncertainty)) - 1);
-    // The small allowance keeps 0.3 from becoming 0.31 by its binary tail.
-    const double rounded = std::ceil(uncertainty / step - 1e-9);
-    const int decimals = std::max(0, static_cast<int>(-std::lround(std::log10(step))));
-    QString figures = decimals <= 9 ? QString::number(rounded * step, 'f', decimals) : QString::number(rounded * step, 'g', 2);
-    if (figures.contains(QLatin1Char('.')) && !figures.contains(QLatin1Char('e'))) {
-        while (figures.endsWith(QLatin1Char('0')))
-            figures.chop(1);
-        if (figures.endsWith(QLatin1Char('.')))
-            figures.chop(1);
-    }
-    return QStringLiteral("± ") + figures + (measure.isNone() ? QString() : QChar(0x00A0) + measure.text());
-}
-
 Value valueOf(const Reading &reading)
 {
     if (!reading.value)
         return {};
     QString text = reading.value->text();
     text.replace(QLatin1Char(' '), QChar(0x00A0)); // a figure is not parted from its unit
-    return {text, reading.uncertainty ? spreadText(*reading.uncertainty, reading.value->measure()) : QString()};
+    return {text, reading.uncertainty ? uncertaintyText(*reading.uncertainty, reading.value->measure()) : QString()};
 }
 
 const TestPoint *pointOf(const UnitFile &file, const Reading &reading)
@@ -103,6 +84,7 @@ Measured measuredRow(const Group &group, const BenchFile &bench)
         const Verdict verdict = judgement ? judgement->verdict : Verdict::NoLimit;
         row.verdict = toWord(verdict);
         row.verdictText = verdictText(verdict);
+        row.byFigureAlone = verdict != Verdict::NoLimit && !group.leaves->uncertainty;
         if (verdict == Verdict::TooCloseToCall && judgement->chanceWithin)
             row.chance = QStringLiteral("%1 % likely within")
                              .arg(std::clamp(static_cast<int>(std::lround(*judgement->chanceWithin * 100)), 1, 99));
@@ -176,10 +158,12 @@ QList<RestorationFacts::Soaked> soakedFacts(const UnitFile &file, const QDateTim
         const Quantity *highest = nullptr;
         int count = 0;
         Verdict worst = Verdict::NoLimit;
+        bool sure = true;
         for (const Reading &reading : file.all<Reading>()) {
             if (reading.soak != soak.id || !reading.value)
                 continue;
             ++count;
+            sure = sure && reading.uncertainty;
             const auto judgement =
                 judge(*reading.value, reading.wanted.isNone() ? soak.wanted : reading.wanted, reading.uncertainty);
             if (judgement && rank(judgement->verdict) > rank(worst))
@@ -204,6 +188,7 @@ QList<RestorationFacts::Soaked> soakedFacts(const UnitFile &file, const QDateTim
         if (worst != Verdict::NoLimit) {
             fact.verdict = toWord(worst);
             fact.verdictText = verdictText(worst);
+            fact.byFigureAlone = !sure;
         }
         soaks << fact;
     }

@@ -151,7 +151,8 @@ void PaperPages::paintPhotos(QPainter &painter, int number) const
 
 void PaperPages::paintRunningHead(QPainter &painter) const
 {
-    const QString again = isolated(m_facts.name) + QStringLiteral(" · tag ") + m_facts.tag;
+    const QString again = isolated(m_facts.name) + QStringLiteral(" · tag ") + m_facts.tag +
+                          (m_facts.number > 0 ? QStringLiteral(" · sheet %1, edition %2").arg(m_facts.number).arg(m_facts.edition) : QString());
     painter.setFont(fontFor(again, paperFont(11)));
     painter.setPen(colour("faint"));
     const QFontMetricsF metrics(painter.font());
@@ -174,7 +175,8 @@ void PaperPages::paintFooter(QPainter &painter, int number) const
     const qreal pageWidth = metrics.horizontalAdvance(page);
     painter.drawText(QPointF(m_body.right() - pageWidth, rule + 18), page);
     // The first line of the terms stands here where it is short enough; all of them stand in the text.
-    const QString ask = QStringLiteral("Questions: quote tag %1.").arg(m_facts.tag);
+    const QString ask = m_facts.number > 0 ? QStringLiteral("Questions: quote tag %1 and sheet %2.").arg(m_facts.tag).arg(m_facts.number)
+                                           : QStringLiteral("Questions: quote tag %1.").arg(m_facts.tag);
     const QString both = first + QLatin1Char(' ') + ask;
     const bool fits = !first.isEmpty() && metrics.horizontalAdvance(both) <= m_body.width() - pageWidth - 20;
     painter.drawText(QPointF(m_body.left(), rule + 18), fits ? both : ask);

@@ -44,6 +44,7 @@ struct RestorationFacts {
         QString verdictText;
         bool repeated = false; ///< more readings of this point are on record than shown
         QString chance;        ///< "72 % likely within", where too close to call
+        bool byFigureAlone = false; ///< judged, but its uncertainty is not on record
     };
     struct Proved {
         QString text;
@@ -61,6 +62,7 @@ struct RestorationFacts {
         QString readings; ///< "25 readings from 47.1 to 48.2 °C, wanted up to 60 °C"
         QString verdict;  ///< as in Measured, of the worst reading; empty where nothing was wanted
         QString verdictText;
+        bool byFigureAlone = false; ///< as in Measured, of any of its readings
     };
     struct Fitted {
         QString what;
@@ -73,6 +75,7 @@ struct RestorationFacts {
         QString ruleSets;
         QList<Proved> checks;
         bool recorded = false; ///< at least one check was passed or failed
+        bool measured = false; ///< at least one of them is a reading held against its own limit
     };
     /// A plain line with its heading: "Looks", "clean, lid scratched".
     struct Labelled {
@@ -81,6 +84,8 @@ struct RestorationFacts {
     };
 
     QString tag;
+    int number = 0;  ///< of this sheet among the bench's; 0 while it is a draft that was not handed over
+    int edition = 0; ///< of this unit's sheets, from 1
     QString name;
     QStringList identity; ///< "Serial 1180427", "made about 1988" …
     QString benchName;

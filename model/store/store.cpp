@@ -174,16 +174,53 @@ Expected<Change> Store::commit(const Change &change, const QDateTime &at, const 
         if (progress && applied.items().size() % 256 == 0 && !progress(applied.items().size(), total))
             return Trouble{QStringLiteral("Stopped"), QStringLiteral("nothing was changed"), {}};
     }
-    if (auto written = m_journal.write(applied, change.sentence(), at, 0); !written)
-        return written.trouble();
-    if (m_connection->isPostgres())
-        if (auto told = m_connection->plain(QStringLiteral("NOTIFY turnscrew_changed")); !told)
-            return told.trouble();
-    if (auto done = (*transaction)->commit(); !done)
+    if (auto done = finish(**transaction, applied, at); !done)
         return done.trouble();
     if (progress)
         progress(total, total);
     return applied;
+}
+
+// Journal line, word to the others, commit.
+Expected<void> Store::finish(Transaction &transaction, const Change &applied, const QDateTime &at)
+{
+    if (auto written = m_journal.write(applied, applied.sentence(), at, 0); !written)
+        return written.trouble();
+    if (m_connection->isPostgres())
+        if (auto told = m_connection->plain(QStringLiteral("NOTIFY turnscrew_changed")); !told)
+            return told.trouble();
+    return transaction.commit();
+}
+
+// The number stands on the paper itself, so nobody else may take it while the paper is being made: a part of a second.
+Expected<Paper> Store::commitPaper(Paper paper, const QString &sentence, const QDateTime &at, const PaperMaker &make)
+{
+    auto transaction = Transaction::begin(*m_connection);
+    if (!transaction)
+        return transaction.trouble();
+    const Kind &kind = description<Paper>();
+    Row row = description<Paper>().toRow(paper);
+    if (auto filled = fillNumbers(kind, row); !filled)
+        return filled.trouble();
+    auto numbered = description<Paper>().fromRow(row);
+    if (!numbered)
+        return numbered.trouble();
+    const Expected<QByteArray> bytes = make(*numbered);
+    if (!bytes)
+        return bytes.trouble();
+    const auto sha256 = keep(*bytes, {});
+    if (!sha256)
+        return sha256.trouble();
+    numbered->sha256 = *sha256;
+    Change applied(sentence);
+    ChangeItem item{&kind, std::nullopt, description<Paper>().toRow(*numbered)};
+    if (auto done = applyItem(item); !done)
+        return done.trouble();
+    numbered = description<Paper>().fromRow(*item.after);
+    applied.addItem(std::move(item));
+    if (auto done = finish(**transaction, applied, at); !done)
+        return done.trouble();
+    return numbered;
 }
 
 Expected<QString> Store::undo(const QDateTime &at)

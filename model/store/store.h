@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/records/change.h"
+#include "model/records/paper.h"
 #include "model/store/connection.h"
 #include "model/store/journal.h"
 #include "model/store/migrations.h"
@@ -13,11 +14,14 @@
 
 namespace ts {
 
+class Transaction;
+
 /// The database of one workbook: rows of every kind, the journal, search, kept bytes. The only place with SQL.
 /// One thread; made and dropped there.
 class Store {
 public:
     using Progress = std::function<bool(qint64 done, qint64 total)>;
+    using PaperMaker = std::function<Expected<QByteArray>(const Paper &numbered)>;
 
     /// Opens an existing workbook and brings it up to date. Refuses what is missing, empty, foreign, damaged, or too new.
     /// `now` dates the copy made before an upgrade; `who` stands in the journal.
@@ -33,6 +37,9 @@ public:
 
     /// Applies a change in one transaction with its journal line; answers it with versions, tags and numbers filled in.
     Expected<Change> commit(const Change &change, const QDateTime &at, const Progress &progress = {});
+    /// Makes and records a paper in one transaction: hands out its number and edition, lets `make` write its bytes with them, keeps these
+    /// and the record. Answers the paper as recorded; where `make` is refused no number is used up.
+    Expected<Paper> commitPaper(Paper paper, const QString &sentence, const QDateTime &at, const PaperMaker &make);
     /// Takes the last change back, or does it again; answers its sentence. Refused where its records were changed since.
     Expected<QString> undo(const QDateTime &at);
     Expected<QString> redo(const QDateTime &at);
@@ -46,6 +53,7 @@ public:
 
 private:
     Store(std::unique_ptr<Connection> connection, const QString &who);
+    Expected<void> finish(Transaction &transaction, const Change &applied, const QDateTime &at);
     Expected<void> applyItem(ChangeItem &item);
     Expected<void> fillNumbers(const Kind &kind, Row &row);
     Expected<qint64> nextNumber(const QString &counter);

@@ -1,4 +1,5 @@
 #include "model/sums/category_facts.h"
+#include "model/sums/electrical_safety.h"
 #include "model/sums/standing.h"
 
 #include <QRegularExpression>
@@ -62,10 +63,20 @@ private:
     void safety()
     {
         const auto &all = m_file.all<Proof>();
-        const bool any = std::any_of(all.cbegin(), all.cend(),
-                                     [](const Proof &p) { return !p.removed && p.kind == ProofKind::ElectricalSafety; });
-        if (!any && mainsPowered(m_file.unit))
-            say(QStringLiteral("No electrical safety test is recorded"));
+        if (!mainsPowered(m_file.unit) || std::any_of(all.cbegin(), all.cend(), [](const Proof &p) {
+                return !p.removed && p.kind == ProofKind::ElectricalSafety;
+            }))
+            return;
+        QStringList undecided;
+        for (const SafetyReading &each : safetyReadings(m_file)) {
+            if (each.decided())
+                return;
+            undecided << each.reading.name;
+        }
+        say(undecided.isEmpty() ? QStringLiteral("No electrical safety test is recorded")
+                                : QStringLiteral("Electrical safety was measured, but nothing can be said from it, for want of a limit or "
+                                                 "of a surer meter: ") +
+                                      undecided.join(QStringLiteral("; ")));
     }
 
     /// Areas of the category that neither a proof nor a reading as it leaves speaks of.

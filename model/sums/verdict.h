@@ -44,6 +44,10 @@ struct Judgement {
 /// U95 of a standard uncertainty u under the normal law with infinitely many degrees of freedom: 1.959964 u.
 [[nodiscard]] double expandedFromStandard(double standardUncertainty);
 
+/// An uncertainty for people, to two significant figures (JCGM 100:2008, 7.2.6), rounded away from zero so that it never looks better
+/// than it is: "± 0.013 V". Empty where it is not above zero or not finite.
+[[nodiscard]] QString uncertaintyText(double uncertainty, const Measure &measure);
+
 /// For people: "within", "outside", "too close to call", "no limit".
 [[nodiscard]] QString verdictText(Verdict verdict);
 
