@@ -17,7 +17,7 @@ namespace ts {
 struct SheetWish {
     QString format; ///< pdf, html
     PageSize size = PageSize::A4; ///< of a PDF
-    QString file; ///< empty: on a printer
+    QString file = {}; ///< empty: on a printer
 };
 
 /// Hands a restoration sheet over: numbers it, makes it with its number and edition on it, keeps its bytes in the workbook, records it,
