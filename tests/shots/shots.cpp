@@ -68,8 +68,15 @@ int main(int argc, char **argv)
     Style style(application);
     style.setScheme(dark ? Scheme::Dark : Scheme::Light);
     style.setTextPercent(given.value(4, QStringLiteral("100")).toInt());
-    const auto closed = [](const QString &) -> Expected<std::unique_ptr<Desk>> { return Trouble{QStringLiteral("No other workbook is opened here"), {}, {}}; };
-    MainWindow window({.open = closed, .create = closed, .demo = closed}, style, memory);
+    const auto closed = [](const QString &) -> Expected<std::unique_ptr<Desk>> { return Trouble{QStringLiteral("No workbook is made here"), {}, {}}; };
+    const auto again = [&clock](const QString &name) -> Expected<std::unique_ptr<Desk>> {
+        static IdMaker others(clock, 2);
+        auto opened = Store::open(*BookAddress::parse(name), clock.now(), QStringLiteral("demo"));
+        if (!opened)
+            return opened.trouble();
+        return std::make_unique<Desk>(*std::move(opened), others);
+    };
+    MainWindow window({.open = again, .create = closed, .demo = closed}, style, memory);
     window.resize(size.value(0).toInt(), size.value(1).toInt());
     window.show();
     const QString mark = QStringLiteral("%1-%2").arg(dark ? QStringLiteral("dark") : QStringLiteral("light"), size.value(0));

@@ -24,12 +24,12 @@ namespace ts {
 OverviewPlace::OverviewPlace(Workplace &workplace, QWidget *parent) : Place(workplace, parent)
 {
     m_sum = styledLabel("strong", {}, this);
-    auto *chartCard = new Card(tr("Money tied up, by stage"), this);
-    m_chart = new QChartView(chartCard);
+    m_chartCard = new Card(tr("Money tied up, by stage"), this);
+    m_chart = new QChartView(m_chartCard);
     m_chart->setRenderHint(QPainter::Antialiasing);
     m_chart->setMinimumHeight(300);
     m_chart->setFocusPolicy(Qt::NoFocus);
-    chartCard->body()->addWidget(m_chart);
+    m_chartCard->body()->addWidget(m_chart);
     auto *tableCard = new Card(tr("The same as a table"), this);
     m_table = new QTreeWidget(tableCard);
     m_table->setRootIsDecorated(false);
@@ -48,7 +48,7 @@ OverviewPlace::OverviewPlace(Workplace &workplace, QWidget *parent) : Place(work
     column->setContentsMargins(gap::wide, gap::normal, gap::wide, gap::normal);
     column->setSpacing(gap::normal);
     column->addLayout(top);
-    column->addWidget(chartCard, 3);
+    column->addWidget(m_chartCard, 3);
     column->addWidget(tableCard, 2);
 }
 
@@ -98,6 +98,7 @@ void OverviewPlace::refresh()
 void OverviewPlace::draw(const QMap<Stage, Row> &rows)
 {
     const Ink &ink = work().style().ink();
+    m_chartCard->setRemark(work().currency().code());
     auto *set = new QBarSet(tr("Spent"));
     set->setColor(ink.copper);
     set->setBorderColor(ink.copper);
@@ -127,7 +128,7 @@ void OverviewPlace::draw(const QMap<Stage, Row> &rows)
     auto *money = new QValueAxis;
     money->setRange(0, most > 0 ? most : 1);
     money->applyNiceNumbers();
-    money->setLabelFormat(work().currency().sign() + QStringLiteral("%.0f"));
+    money->setLabelFormat(QStringLiteral("%.0f"));
     chart->addAxis(names, Qt::AlignLeft);
     chart->addAxis(money, Qt::AlignBottom);
     series->attachAxis(names);

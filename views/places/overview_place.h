@@ -11,6 +11,8 @@ QT_END_NAMESPACE
 
 namespace ts {
 
+class Card;
+
 /// How the bench does as a whole: units, money tied up and hours by stage, as a chart and as its table.
 class OverviewPlace : public Place {
     Q_OBJECT
@@ -31,6 +33,7 @@ private:
     void draw(const QMap<Stage, Row> &rows);
 
     QLabel *m_sum;
+    Card *m_chartCard;
     QChartView *m_chart;
     QTreeWidget *m_table;
 };

@@ -118,7 +118,7 @@ void PartsStorePlace::refresh()
     }
     m_list->setSortingEnabled(true);
     m_list->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    m_list->header()->setSectionResizeMode(column::Name, QHeaderView::Stretch);
+    m_list->header()->setSectionResizeMode(column::Rating, QHeaderView::Stretch);
     m_list->header()->setStretchLastSection(false);
     narrow();
 }
