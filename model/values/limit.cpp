@@ -105,7 +105,7 @@ QString Limit::display() const
     if (isNone())
         return {};
     const auto wanted = readWanted(m_text, {});
-    return wanted ? shown(*wanted) : m_text;
+    return wanted ? ts::display(*wanted) : m_text;
 }
 
 } // namespace ts

@@ -197,7 +197,7 @@ QString jotted(const Wanted &wanted)
     return {};
 }
 
-QString shown(const Wanted &wanted)
+QString display(const Wanted &wanted)
 {
     switch (wanted.shape) {
     case Shape::Aim:

@@ -19,6 +19,6 @@ struct Wanted {
 /// The canonical jot form, "12 V 5%"; readWanted takes it back as the same.
 [[nodiscard]] QString jotted(const Wanted &wanted);
 /// For people: "12 V ± 5 %".
-[[nodiscard]] QString shown(const Wanted &wanted);
+[[nodiscard]] QString display(const Wanted &wanted);
 
 } // namespace ts

@@ -1,0 +1,82 @@
+// How wide the columns of a grid are, how high its rows, and how much room it wants.
+#include "views/style/style.h"
+#include "views/widgets/grid_paint.h"
+#include "views/widgets/grid_view.h"
+
+#include <QFontMetrics>
+#include <QHeaderView>
+#include <QScrollBar>
+
+#include <algorithm>
+
+namespace ts {
+
+void GridView::fit()
+{
+    fitColumns();
+    fitRows();
+}
+
+void GridView::fitColumns()
+{
+    const QList<GridColumn> &columns = m_rows->columns();
+    const double zero = QFontMetrics(m_style.text()).horizontalAdvance(QLatin1Char('0'));
+    int taken = 0;
+    int shares = 0;
+    for (const GridColumn &column : columns) {
+        taken += qRound(column.width * zero) + 2 * gap::small;
+        shares += column.stretch;
+    }
+    int left = std::max(0, viewport()->width() - taken);
+    for (int i = 0; i < columns.size(); ++i) {
+        const GridColumn &column = columns.at(i);
+        const int more = shares > 0 ? left * column.stretch / shares : 0;
+        left -= more;
+        shares -= column.stretch;
+        horizontalHeader()->resizeSection(i, qRound(column.width * zero) + 2 * gap::small + more);
+    }
+}
+
+void GridView::fitRows()
+{
+    if (m_fitting)
+        return;
+    m_fitting = true;
+    const GridPaint paint(m_style);
+    const int columns = m_rows->columnCount();
+    for (int row = 0; row < m_rows->rowCount(); ++row) {
+        int high = 0;
+        for (int column = 0; column < columns; ++column)
+            high = std::max(high, paint.height(m_rows->cell(m_rows->index(row, column)), horizontalHeader()->sectionSize(column)));
+        verticalHeader()->resizeSection(row, high + 1);
+    }
+    updateGeometry();
+    m_fitting = false;
+}
+
+int GridView::contentHeight(int rows) const
+{
+    int high = 2 * frameWidth() + horizontalHeader()->sizeHint().height() + 2;
+    for (int row = 0; row < std::min(rows, m_rows->rowCount()); ++row)
+        high += verticalHeader()->sectionSize(row);
+    return high;
+}
+
+QSize GridView::sizeHint() const
+{
+    const int bar = horizontalHeader()->length() > viewport()->width() ? horizontalScrollBar()->sizeHint().height() : 0;
+    return {400, contentHeight(m_rows->rowCount()) + bar};
+}
+
+QSize GridView::minimumSizeHint() const
+{
+    return {200, contentHeight(3)};
+}
+
+void GridView::resizeEvent(QResizeEvent *event)
+{
+    QTableView::resizeEvent(event);
+    fit();
+}
+
+} // namespace ts

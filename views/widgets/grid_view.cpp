@@ -1,0 +1,282 @@
+#include "views/widgets/grid_view.h"
+
+#include "views/style/style.h"
+#include "views/widgets/grid_delegate.h"
+
+#include <QAction>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QMenu>
+
+#include <algorithm>
+
+namespace ts {
+
+GridView::GridView(const Style &style, const QString &name, QList<GridColumn> columns, QWidget *parent)
+    : QTableView(parent), m_style(style), m_rows(new GridModel(std::move(columns), this)), m_delegate(new GridDelegate(style, *m_rows, this))
+{
+    setObjectName(QStringLiteral("grid"));
+    setAccessibleName(name);
+    setModel(m_rows);
+    setItemDelegate(m_delegate);
+    setSelectionBehavior(SelectRows);
+    setSelectionMode(SingleSelection);
+    setEditTriggers(DoubleClicked | EditKeyPressed | AnyKeyPressed);
+    setTabKeyNavigation(false);
+    setShowGrid(false);
+    setWordWrap(true);
+    setCornerButtonEnabled(false);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+    setVerticalScrollMode(ScrollPerPixel);
+    setContextMenuPolicy(Qt::ActionsContextMenu);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
+    verticalHeader()->hide();
+    verticalHeader()->setMinimumSectionSize(10);
+    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    horizontalHeader()->setHighlightSections(false);
+    horizontalHeader()->setSectionsClickable(false);
+    connect(m_delegate, &GridDelegate::finished, this, &GridView::goOn);
+    connect(&style, &Style::changed, this, &GridView::fit);
+}
+
+void GridView::setRows(const QList<GridRow> &rows)
+{
+    m_rows->setRows(rows);
+    clearSpans();
+    for (int i = 0; i < rows.size() && m_rows->columnCount() > 1; ++i)
+        if (rows.at(i).kind == GridRowKind::Group)
+            setSpan(i, 0, 1, m_rows->columnCount());
+    fitRows();
+    if (currentIndex().isValid())
+        return;
+    for (int i = 0; i < rows.size(); ++i)
+        if (rows.at(i).kind != GridRowKind::Group) {
+            setCurrentIndex(m_rows->index(i, 0));
+            return;
+        }
+}
+
+QUuid GridView::currentKey() const
+{
+    return currentIndex().isValid() ? m_rows->row(currentIndex().row()).key : QUuid();
+}
+
+void GridView::setCurrent(const QUuid &key, int column)
+{
+    const int row = m_rows->rowOf(key);
+    if (row < 0)
+        return;
+    setCurrentIndex(m_rows->index(row, column >= 0 ? column : std::max(0, currentIndex().column())));
+    scrollTo(currentIndex());
+}
+
+void GridView::editAt(const QUuid &key, int column)
+{
+    setCurrent(key, column);
+    if (currentKey() == key && (currentIndex().flags() & Qt::ItemIsEditable) && m_rows->columns().at(column).choices.isEmpty())
+        edit(currentIndex());
+}
+
+void GridView::editAdding(const QString &name)
+{
+    for (int i = 0; i < m_rows->rowCount(); ++i) {
+        const GridRow &row = m_rows->row(i);
+        if (row.kind != GridRowKind::Adding || (!name.isEmpty() && row.name != name))
+            continue;
+        setFocus();
+        setCurrentIndex(m_rows->index(i, 0));
+        scrollTo(currentIndex());
+        goSideways(i, -1, 1);
+        return;
+    }
+}
+
+void GridView::commitEdit()
+{
+    if (!isEditing() || m_delegate->finish(GridGo::Stay))
+        return;
+    closeEditor(m_delegate->editor(), QAbstractItemDelegate::RevertModelCache);
+}
+
+QAction *GridView::addRowAction(const QString &text, const QKeySequence &key, std::function<void(const QUuid &row)> act)
+{
+    auto *action = new QAction(text, this);
+    action->setShortcut(key);
+    action->setShortcutContext(Qt::WidgetShortcut);
+    action->setShortcutVisibleInContextMenu(true);
+    connect(action, &QAction::triggered, this, [this, act = std::move(act)] {
+        const QUuid row = currentKey();
+        if (!row.isNull())
+            act(row);
+    });
+    addAction(action);
+    return action;
+}
+
+QMenu *GridView::openChoices(const QModelIndex &index)
+{
+    const QList<GridChoice> &choices = m_rows->columns().at(index.column()).choices;
+    if (choices.isEmpty() || !m_rows->cell(index).editable)
+        return nullptr;
+    auto *menu = new QMenu(this);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    menu->setAccessibleName(m_rows->columns().at(index.column()).title);
+    for (const GridChoice &choice : choices) {
+        auto *action = menu->addAction(choice.key.isNull() ? choice.word : choice.word + QLatin1Char('\t') + choice.key.toUpper());
+        action->setCheckable(true);
+        action->setChecked(choice.value == m_rows->cell(index).edit);
+        connect(action, &QAction::triggered, this, [this, cell = QPersistentModelIndex(index), value = choice.value] { m_rows->setData(cell, value); });
+        if (action->isChecked())
+            menu->setActiveAction(action);
+    }
+    menu->popup(viewport()->mapToGlobal(visualRect(index).bottomLeft()));
+    return menu;
+}
+
+bool GridView::typeLetter(const QString &text)
+{
+    const int column = m_letterColumn >= 0 ? m_letterColumn : currentIndex().column();
+    if (text.size() != 1 || !currentIndex().isValid())
+        return false;
+    const QModelIndex cell = currentIndex().siblingAtColumn(column);
+    if (m_rows->cell(cell).editable)
+        for (const GridChoice &choice : m_rows->columns().at(column).choices)
+            if (!choice.key.isNull() && choice.key == text.at(0).toLower()) {
+                m_rows->setData(cell, choice.value);
+                return true;
+            }
+    return m_letterColumn >= 0 || !m_rows->columns().at(column).choices.isEmpty();
+}
+
+bool GridView::setNextWord(const QModelIndex &index)
+{
+    const QList<GridChoice> &choices = m_rows->columns().at(index.column()).choices;
+    if (choices.isEmpty() || !m_rows->cell(index).editable)
+        return false;
+    const auto at = std::find_if(choices.begin(), choices.end(), [&](const GridChoice &choice) { return choice.value == m_rows->cell(index).edit; });
+    m_rows->setData(index, at == choices.end() || at + 1 == choices.end() ? choices.first().value : (at + 1)->value);
+    return true;
+}
+
+bool GridView::activate(const QModelIndex &index)
+{
+    if (!index.isValid())
+        return false;
+    const GridCell &cell = m_rows->cell(index);
+    if (openChoices(index))
+        return true;
+    if (cell.editable)
+        return edit(index, EditKeyPressed, nullptr);
+    if (cell.tick)
+        return m_rows->setData(index, *cell.tick ? Qt::Unchecked : Qt::Checked, Qt::CheckStateRole);
+    Q_EMIT opened(m_rows->row(index.row()).key, index.column());
+    return true;
+}
+
+void GridView::keyPressEvent(QKeyEvent *event)
+{
+    if (isEditing())
+        return QTableView::keyPressEvent(event);
+    const bool plain = !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
+    if (plain && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter || event->key() == Qt::Key_F2)) {
+        activate(currentIndex());
+        return;
+    }
+    if (!plain || event->text().isEmpty() || !event->text().at(0).isPrint() || !currentIndex().isValid())
+        return QTableView::keyPressEvent(event);
+    if (event->key() == Qt::Key_Space) {
+        // A box anywhere in the row is what Space is for; else the word at hand, and the row's word where it has one of its own.
+        for (int column = 0; column < m_rows->columnCount(); ++column) {
+            const QModelIndex cell = currentIndex().siblingAtColumn(column);
+            if (const auto tick = m_rows->cell(cell).tick) {
+                m_rows->setData(cell, *tick ? Qt::Unchecked : Qt::Checked, Qt::CheckStateRole);
+                return;
+            }
+        }
+        if (setNextWord(currentIndex()) || (m_letterColumn >= 0 && setNextWord(currentIndex().siblingAtColumn(m_letterColumn))))
+            return;
+    } else if (typeLetter(event->text())) {
+        return;
+    }
+    if (!m_rows->cell(currentIndex()).editable && m_homeColumn >= 0 && m_rows->cell(currentIndex().siblingAtColumn(m_homeColumn)).editable)
+        setCurrentIndex(currentIndex().siblingAtColumn(m_homeColumn));
+    QTableView::keyPressEvent(event);
+}
+
+void GridView::mouseReleaseEvent(QMouseEvent *event)
+{
+    const QModelIndex before = currentIndex();
+    QTableView::mouseReleaseEvent(event);
+    const QModelIndex at = indexAt(event->position().toPoint());
+    if (event->button() == Qt::LeftButton && at.isValid() && at == before && m_rows->cell(at).pill)
+        openChoices(at);
+}
+
+void GridView::currentChanged(const QModelIndex &current, const QModelIndex &previous)
+{
+    QTableView::currentChanged(current, previous);
+    if (current.row() != previous.row() || !current.isValid())
+        Q_EMIT currentRowChanged(currentKey());
+}
+
+void GridView::focusInEvent(QFocusEvent *event)
+{
+    QTableView::focusInEvent(event);
+    viewport()->update();
+}
+
+void GridView::focusOutEvent(QFocusEvent *event)
+{
+    QTableView::focusOutEvent(event);
+    viewport()->update();
+}
+
+// Where typing goes after a field was committed: an added row is filled on from left to right, a column from top to bottom.
+void GridView::goOn(const QPersistentModelIndex &edited, GridGo go, bool added)
+{
+    const int row = added ? m_rows->rowOf(m_rows->landed()) : edited.isValid() ? edited.row() : -1;
+    const int column = edited.isValid() ? edited.column() : currentIndex().column();
+    if (row < 0)
+        return;
+    if (added && m_addsInARow && go == GridGo::Stay)
+        return editAdding(m_rows->row(edited.row()).name);
+    const bool onward = added && go != GridGo::Previous && go != GridGo::Up;
+    if (go == GridGo::Next || onward)
+        goSideways(row, column, 1);
+    else if (go == GridGo::Previous)
+        goSideways(row, column, -1);
+    else if (go == GridGo::Down || go == GridGo::Up)
+        goAlong(row, column, go == GridGo::Down ? 1 : -1);
+    else
+        setCurrentIndex(m_rows->index(row, column));
+}
+
+void GridView::goSideways(int row, int column, int step)
+{
+    for (int next = column + step; next >= 0 && next < m_rows->columnCount(); next += step) {
+        const QModelIndex cell = m_rows->index(row, next);
+        if (!m_rows->cell(cell).editable || !m_rows->columns().at(next).choices.isEmpty())
+            continue;
+        setCurrentIndex(cell);
+        edit(cell);
+        return;
+    }
+    setCurrentIndex(m_rows->index(row, std::max(column, 0)));
+}
+
+void GridView::goAlong(int row, int column, int step)
+{
+    for (int next = row + step; next >= 0 && next < m_rows->rowCount(); next += step) {
+        const QModelIndex cell = m_rows->index(next, column);
+        if (m_rows->row(next).kind == GridRowKind::Group)
+            continue;
+        setCurrentIndex(cell);
+        if (m_rows->cell(cell).editable && m_rows->row(next).kind == GridRowKind::Record)
+            edit(cell);
+        return;
+    }
+    setCurrentIndex(m_rows->index(row, column));
+}
+
+} // namespace ts

@@ -1,0 +1,87 @@
+#pragma once
+
+#include "views/widgets/grid_model.h"
+
+#include <QTableView>
+
+class QMenu;
+
+namespace ts {
+
+class GridDelegate;
+class Style;
+enum class GridGo;
+
+/// A table of records that is edited in place. Typing or Enter begins a field; Enter and Tab commit it and go on, Escape leaves it as
+/// it was, leaving it commits, too. Space ticks, or sets the next word; a word's own letter sets it. Tab leaves the table.
+/// It is as high as its rows, and scrolls where there is less room.
+class GridView : public QTableView {
+    Q_OBJECT
+public:
+    GridView(const Style &style, const QString &name, QList<GridColumn> columns, QWidget *parent = nullptr);
+
+    [[nodiscard]] GridModel &rows() const { return *m_rows; }
+    void setCommit(GridModel::Commit commit) { m_rows->setCommit(std::move(commit)); }
+    /// Shows these rows; the current one and a field in which somebody types stay.
+    void setRows(const QList<GridRow> &rows);
+
+    /// The column whose words their letters set from anywhere in a row; letters then begin no field.
+    void setLetterColumn(int column) { m_letterColumn = column; }
+    /// Where the first key in a row that shows nothing to edit at hand begins to write: -1 nowhere.
+    void setHomeColumn(int column) { m_homeColumn = column; }
+
+    /// Enter in the adding row adds, and is ready for the next one; Tab goes on in the row that was added. Else both do.
+    void setAddsInARow(bool inARow) { m_addsInARow = inARow; }
+
+    [[nodiscard]] QUuid currentKey() const;
+    void setCurrent(const QUuid &key, int column = -1);
+    /// Opens the field of a cell.
+    void editAt(const QUuid &key, int column);
+    void editAdding(const QString &name = {});
+    void commitEdit();
+    [[nodiscard]] bool isEditing() const { return state() == EditingState; }
+
+    /// Something that can be done with the current row, by a key and from the row's menu.
+    QAction *addRowAction(const QString &text, const QKeySequence &key, std::function<void(const QUuid &row)> act);
+    /// The words of a cell to choose from, or nullptr where it has none. It deletes itself when it closes.
+    QMenu *openChoices(const QModelIndex &index);
+
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+Q_SIGNALS:
+    void currentRowChanged(const QUuid &key);
+    /// Enter or a double click on a cell without a field, words or box.
+    void opened(const QUuid &key, int column);
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
+    void mouseReleaseEvent(QMouseEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
+    void currentChanged(const QModelIndex &current, const QModelIndex &previous) override;
+    void keyboardSearch(const QString &) override {}
+    void focusInEvent(QFocusEvent *event) override;
+    void focusOutEvent(QFocusEvent *event) override;
+
+private:
+    void fit();
+    void fitColumns();
+    void fitRows();
+    [[nodiscard]] int contentHeight(int rows) const;
+    void goOn(const QPersistentModelIndex &edited, GridGo go, bool added);
+    void goSideways(int row, int column, int step);
+    void goAlong(int row, int column, int step);
+    bool typeLetter(const QString &text);
+    bool activate(const QModelIndex &index);
+    bool setNextWord(const QModelIndex &index);
+
+    const Style &m_style;
+    GridModel *m_rows;
+    GridDelegate *m_delegate;
+    int m_letterColumn = -1;
+    int m_homeColumn = -1;
+    bool m_addsInARow = false;
+    bool m_fitting = false;
+};
+
+} // namespace ts
