@@ -1,5 +1,6 @@
 #include "model/jot/families.h"
 #include "model/jot/phrase.h"
+#include "model/jot/reading_at.h"
 #include "model/jot/reading_line.h"
 #include "model/jot/reading_words.h"
 #include "model/jot/test_point_of.h"
@@ -120,51 +121,32 @@ QString useMeter(Reading &reading, const QString &name, const BenchFile &bench)
     return words;
 }
 
-} // namespace
-
-bool namesKnownPoint(const Jotting &jotting)
+/// The reading of a line at its place, as what it records. The trouble's `did` says what is no value, limit or uncertainty.
+Expected<Jotted> recorded(const Jotting &jotting, const ReadingLine &line, const Place &place)
 {
-    const auto line = splitReading(jotting.line);
-    if (!line)
-        return false;
-    const Place place = placeOf(jotting.file, *line);
-    return place.point || lastReadingOf(jotting.file, place.name);
-}
-
-std::optional<Jotted> jotReading(const Jotting &jotting)
-{
-    const auto line = splitReading(jotting.line);
-    if (!line)
-        return std::nullopt;
-    const Place place = placeOf(jotting.file, *line);
     const Reading *last = lastReadingOf(jotting.file, place.name);
     const Limit pointWants = place.point ? place.point->wanted : Limit();
     Measure usual = pointWants.measure();
     if (usual.isNone() && last && last->value)
         usual = last->value->measure();
-
-    const auto understood = understand(*line, usual, pointWants);
-    if (!understood) {
-        const bool meant = line->wants || place.point || last;
-        return asNote(jotting, meant ? (line->value.isEmpty() ? QStringLiteral("no value follows the equals sign")
-                                                              : understood.trouble().did)
-                                     : QString());
-    }
+    const auto understood = understand(line, usual, pointWants);
+    if (!understood)
+        return understood.trouble();
 
     Reading reading = jotting.fresh<Reading>();
     reading.name = place.point ? place.point->name : place.name;
     reading.value = understood->value;
     reading.wanted = understood->wanted;
-    reading.phase = line->phase ? *line->phase : usualPhase(jotting.file);
+    reading.phase = line.phase ? *line.phase : usualPhase(jotting.file);
     reading.conditions = place.conditions;
-    if (!line->spread.isEmpty()) {
-        const auto spread = spreadOf(line->spread, *reading.value);
+    if (!line.spread.isEmpty()) {
+        const auto spread = spreadOf(line.spread, *reading.value);
         if (!spread)
-            return asNote(jotting, spread.trouble().did);
+            return spread.trouble();
         reading.uncertainty = *spread;
     }
     QStringList more{phaseText(reading.phase)};
-    if (const QString words = useMeter(reading, line->meter, jotting.bench); !words.isEmpty())
+    if (const QString words = useMeter(reading, line.meter, jotting.bench); !words.isEmpty())
         more << words;
 
     Jotted jotted{QStringLiteral("reading"), QStringLiteral("reading"), {}, doubtAbout(reading), Change()};
@@ -191,6 +173,49 @@ std::optional<Jotted> jotReading(const Jotting &jotting)
     jotted.preview = readingSentence(reading) + QStringLiteral(" · ") + more.join(QStringLiteral(" · "));
     if (const Verdict verdict = verdictOf(reading); verdict != Verdict::NoLimit)
         jotted.badge += QStringLiteral(", ") + verdictText(verdict);
+    return jotted;
+}
+
+} // namespace
+
+bool namesKnownPoint(const Jotting &jotting)
+{
+    const auto line = splitReading(jotting.line);
+    if (!line)
+        return false;
+    const Place place = placeOf(jotting.file, *line);
+    return place.point || lastReadingOf(jotting.file, place.name);
+}
+
+std::optional<Jotted> jotReading(const Jotting &jotting)
+{
+    const auto line = splitReading(jotting.line);
+    if (!line)
+        return std::nullopt;
+    const Place place = placeOf(jotting.file, *line);
+    auto jotted = recorded(jotting, *line, place);
+    if (jotted)
+        return *std::move(jotted);
+    const bool meant = line->wants || !line->spread.isEmpty() || place.point || lastReadingOf(jotting.file, place.name);
+    return asNote(jotting, meant ? (line->value.isEmpty() ? QStringLiteral("no value follows the equals sign") : jotted.trouble().did) : QString());
+}
+
+Expected<Jotted> jotReadingAt(const ReadAt &at, const QString &typed, const UnitFile &file, const BenchFile &bench, Maker &maker)
+{
+    const QString did = QStringLiteral("No reading was recorded");
+    const QString text = typed.simplified();
+    auto line = splitReading(QStringLiteral("x = ") + text);
+    if (text.isEmpty() || !line || line->value.isEmpty())
+        return Trouble{did, QStringLiteral("no value was typed"), QStringLiteral("type it like 11.92 V, < 0.1 % or OL")};
+    line->name = at.name;
+    if (!line->phase)
+        line->phase = at.phase;
+    if (line->meter.isEmpty())
+        line->meter = at.meter;
+    const QString under = at.conditions.isEmpty() || line->conditions.isEmpty() ? at.conditions + line->conditions : at.conditions + QStringLiteral(", ") + line->conditions;
+    auto jotted = recorded(Jotting{text, text, file, bench, maker}, *line, Place{at.name, under, file.find(at.point)});
+    if (!jotted)
+        return Trouble{did, jotted.trouble().did, QStringLiteral("type it like 11.92 V, < 0.1 % or OL")};
     return jotted;
 }
 

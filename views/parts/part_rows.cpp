@@ -128,7 +128,7 @@ QString needTotalText(const NeedTotal &total)
 {
     QStringList words;
     if (total.lines > 0)
-        words << total.lines == 1 ? tr("1 line") : tr("%n lines", total.lines);
+        words << (total.lines == 1 ? tr("1 line") : tr("%n lines", total.lines));
     for (const Money &sum : total.sums)
         words << shown::money(sum);
     if (total.unpriced > 0)

@@ -51,6 +51,7 @@ QWidget *GridDelegate::createEditor(QWidget *parent, const QStyleOptionViewItem 
     const GridColumn &column = m_model.columns().at(index.column());
     auto *field = new QLineEdit(parent);
     field->setProperty("role", QStringLiteral("cell"));
+    field->setPlaceholderText(m_model.cell(index).hint);
     if (column.right)
         field->setAlignment(Qt::AlignRight);
     if (m_model.cell(index).figures)

@@ -41,6 +41,7 @@ struct GridCell {
     QString text;
     QString second; ///< a quieter line below
     QString edit;   ///< what its field begins with
+    QString hint;   ///< stands in the field while it is empty
     bool editable = false;
     std::optional<Tone> pill; ///< the text is a word on a ground of this tone
     QString after;            ///< beside the pill; at the right end of a group's row

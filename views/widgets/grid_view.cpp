@@ -6,6 +6,7 @@
 #include <QAction>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QLineEdit>
 #include <QMenu>
 
 #include <algorithm>
@@ -92,11 +93,22 @@ void GridView::editAdding(const QString &name)
     }
 }
 
+QLineEdit *GridView::field() const
+{
+    return qobject_cast<QLineEdit *>(m_delegate->editor());
+}
+
 void GridView::commitEdit()
 {
     if (!isEditing() || m_delegate->finish(GridGo::Stay))
         return;
     closeEditor(m_delegate->editor(), QAbstractItemDelegate::RevertModelCache);
+}
+
+void GridView::closeEditor(QWidget *editor, QAbstractItemDelegate::EndEditHint hint)
+{
+    QTableView::closeEditor(editor, hint);
+    Q_EMIT fieldClosed();
 }
 
 QAction *GridView::addRowAction(const QString &text, const QKeySequence &key, std::function<void(const QUuid &row)> act)

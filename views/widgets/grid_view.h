@@ -4,6 +4,7 @@
 
 #include <QTableView>
 
+class QLineEdit;
 class QMenu;
 
 namespace ts {
@@ -40,6 +41,7 @@ public:
     void editAdding(const QString &name = {});
     void commitEdit();
     [[nodiscard]] bool isEditing() const { return state() == EditingState; }
+    [[nodiscard]] QLineEdit *field() const; ///< in which somebody types; nullptr where none is open
 
     /// Something that can be done with the current row, by a key and from the row's menu.
     QAction *addRowAction(const QString &text, const QKeySequence &key, std::function<void(const QUuid &row)> act);
@@ -53,8 +55,10 @@ Q_SIGNALS:
     void currentRowChanged(const QUuid &key);
     /// Enter or a double click on a cell without a field, words or box.
     void opened(const QUuid &key, int column);
+    void fieldClosed();
 
 protected:
+    void closeEditor(QWidget *editor, QAbstractItemDelegate::EndEditHint hint) override;
     void keyPressEvent(QKeyEvent *event) override;
     void mouseReleaseEvent(QMouseEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
