@@ -155,6 +155,13 @@ void Workplace::goTo(const Id<Unit> &unit, PageKey page, const QString &kind, co
     Q_EMIT pageWanted(page, kind, record);
 }
 
+void Workplace::showPhoto(const Id<Unit> &unit, const Id<Photo> &photo)
+{
+    takeInHand(unit);
+    Q_EMIT placeWanted(PlaceKey::Photos);
+    Q_EMIT photoWanted(photo.value);
+}
+
 void Workplace::goTo(PlaceKey place)
 {
     Q_EMIT placeWanted(place);

@@ -13,7 +13,7 @@ class Thumbnails;
 /// Which of a unit's pages.
 enum class PageKey { Log, FaultFinding, Readings, Teardown, Parts, Proving, Money, Handover };
 /// The places beside the units.
-enum class PlaceKey { Units, ModelNotes, PartsStore, Ledger, Overview, History, Exchange, Settings };
+enum class PlaceKey { Units, ModelNotes, PartsStore, Ledger, Overview, History, Exchange, Settings, Photos };
 
 /// What every page works with: the desk, the unit in hand as plain copies, and where to say something. One a window.
 class Workplace : public QObject {
@@ -60,6 +60,9 @@ public:
     void goTo(const Id<Unit> &unit, PageKey page, const QString &kind = {}, const QUuid &record = {});
     void goTo(PlaceKey place);
 
+    /// Shows a photo large, among the others of its unit.
+    void showPhoto(const Id<Unit> &unit, const Id<Photo> &photo);
+
     /// Starts long work beside the window, with progress and Stop (frame/long_work.h); says so where something is being done already.
     using Job = std::function<Expected<QString>(Desk &desk, const Progress &progress)>;
     void startWork(const QString &what, Job job);
@@ -79,6 +82,8 @@ Q_SIGNALS:
     void refused(const QString &sentence) const;
     void pageWanted(ts::PageKey page, const QString &kind, const QUuid &record);
     void placeWanted(ts::PlaceKey place);
+    void photoWanted(const QUuid &photo);
+    void photoFilesWanted(); ///< files are to be chosen as photos of the unit in hand
     void workWanted(const QString &what, const ts::Workplace::Job &job);
 
 private:

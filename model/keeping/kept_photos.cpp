@@ -2,6 +2,25 @@
 
 namespace ts {
 
+Phase usualPhase(Stage stage)
+{
+    switch (stage) {
+    case Stage::Scouted:
+    case Stage::Inbound:
+    case Stage::Shelved:
+        return Phase::AsFound;
+    case Stage::Bench:
+    case Stage::Held:
+        return Phase::DuringWork;
+    case Stage::Proving:
+    case Stage::Ready:
+    case Stage::Offered:
+    case Stage::Closed:
+        break;
+    }
+    return Phase::AsItLeaves;
+}
+
 Expected<Change> keepingPhotos(Desk &desk, const QList<PreparedPhoto> &photos, const PhotoWish &wish)
 {
     Change change;

@@ -1,32 +1,12 @@
 #include "views/frame/long_work.h"
 
-#include "views/style/style.h"
-#include "views/widgets/buttons.h"
-#include "views/widgets/card.h"
-
-#include <QHBoxLayout>
-#include <QLabel>
-#include <QProgressBar>
 #include <QThread>
 
 namespace ts {
 
-LongWork::LongWork(OpenDesk openDesk, QWidget *parent) : QFrame(parent), m_openDesk(std::move(openDesk))
+LongWork::LongWork(OpenDesk openDesk, QWidget *parent) : ProgressLine(parent), m_openDesk(std::move(openDesk))
 {
-    m_what = styledLabel("quiet", {}, this);
-    m_bar = new QProgressBar(this);
-    m_bar->setTextVisible(false);
-    m_bar->setFixedWidth(140);
-    m_bar->setAccessibleName(tr("How far it is"));
-    auto *stopping = wordButton(tr("Stop"), this);
-    auto *row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(gap::small);
-    row->addWidget(m_what);
-    row->addWidget(m_bar);
-    row->addWidget(stopping);
-    connect(stopping, &QPushButton::clicked, this, &LongWork::stop);
-    hide();
+    connect(this, &ProgressLine::stopWanted, this, &LongWork::stop);
 }
 
 LongWork::~LongWork()
@@ -39,9 +19,7 @@ bool LongWork::start(const QString &what, Job job)
 {
     if (isBusy())
         return false;
-    m_what->setText(what);
-    m_bar->setRange(0, 0);
-    show();
+    begin(what);
     m_stop = std::make_shared<std::atomic<bool>>(false);
     m_answer = std::make_shared<Expected<QString>>(QString());
     // The desk is made, used and dropped in the thread: a database session belongs to one thread.
@@ -56,13 +34,7 @@ bool LongWork::start(const QString &what, Job job)
             const int permille = total > 0 ? static_cast<int>(done * 1000 / total) : 0;
             if (permille != shown) {
                 shown = permille;
-                QMetaObject::invokeMethod(
-                    this,
-                    [this, permille] {
-                        m_bar->setRange(0, 1000);
-                        m_bar->setValue(permille);
-                    },
-                    Qt::QueuedConnection);
+                QMetaObject::invokeMethod(this, [this, permille] { advance(permille, 1000); }, Qt::QueuedConnection);
             }
             return !stop->load();
         });

@@ -1,22 +1,19 @@
 #pragma once
 
 #include "model/desk/desk.h"
-
-#include <QFrame>
+#include "views/widgets/progress_line.h"
 
 #include <atomic>
 #include <functional>
 #include <memory>
 
-class QLabel;
-class QProgressBar;
 class QThread;
 
 namespace ts {
 
 /// Long work beside the window: an import, a backup. It has a desk of its own in a thread of its own, shows how far it is, and can
 /// be stopped. One at a time.
-class LongWork : public QFrame {
+class LongWork : public ProgressLine {
     Q_OBJECT
 public:
     using OpenDesk = std::function<Expected<std::unique_ptr<Desk>>()>;
@@ -41,8 +38,6 @@ private:
     void ended();
 
     OpenDesk m_openDesk;
-    QLabel *m_what;
-    QProgressBar *m_bar;
     QThread *m_thread = nullptr;
     std::shared_ptr<std::atomic<bool>> m_stop;
     std::shared_ptr<Expected<QString>> m_answer;

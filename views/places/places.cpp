@@ -1,6 +1,7 @@
 #include "views/places/places.h"
 
 #include "views/places/exchange_place.h"
+#include "views/photos/photos_place.h"
 #include "views/places/history_place.h"
 #include "views/places/ledger_place.h"
 #include "views/places/model_notes_place.h"
@@ -23,6 +24,8 @@ QWidget *makePlace(PlaceKey place, Workplace &workplace)
         return new HistoryPlace(workplace);
     case PlaceKey::Exchange:
         return new ExchangePlace(workplace);
+    case PlaceKey::Photos:
+        return new PhotosPlace(workplace);
     case PlaceKey::Settings:
         return new SettingsPlace(workplace);
     case PlaceKey::Overview:
