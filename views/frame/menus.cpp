@@ -4,6 +4,7 @@
 #include "views/frame/main_window.h"
 #include "views/frame/strip.h"
 #include "views/frame/workspace.h"
+#include "views/photos/photo_desk.h"
 #include "views/rack/rack_pane.h"
 #include "views/settings/memory.h"
 #include "views/style/style.h"
@@ -90,6 +91,10 @@ void Menus::makeUnit(QMenu *menu)
     menu->addAction(tr("&Take in a unit…"), QKeySequence(Qt::CTRL | Qt::Key_T), m_workspace, &Workspace::takeIn);
     menu->addAction(tr("&Find anything"), QKeySequence(Qt::CTRL | Qt::Key_K), m_workspace->strip(), &Strip::focusFind);
     menu->addAction(tr("&Narrow the rack"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_F), m_workspace->rackPane(), &RackPane::focusFilter);
+    menu->addSeparator();
+    menu->addAction(tr("&Photos"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), this, [this] { m_workspace->showPlace(PlaceKey::Photos); });
+    menu->addAction(tr("&Add photos…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A), m_workspace->photos(), &PhotoDesk::chooseFiles);
+    menu->addAction(tr("&Watched folder…"), m_workspace->photos(), &PhotoDesk::chooseWatchedFolder);
     menu->addSeparator();
     menu->addAction(tr("N&ext tag"), QKeySequence(Qt::ALT | Qt::Key_Down), m_workspace->rackPane(), [this] { m_workspace->rackPane()->step(1); });
     menu->addAction(tr("&Previous tag"), QKeySequence(Qt::ALT | Qt::Key_Up), m_workspace->rackPane(), [this] { m_workspace->rackPane()->step(-1); });

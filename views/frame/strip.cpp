@@ -24,6 +24,8 @@ QString Strip::placeName(PlaceKey place)
         return tr("Ledger");
     case PlaceKey::Overview:
         return tr("Overview");
+    case PlaceKey::Photos:
+        return tr("Photos");
     case PlaceKey::History:
         return tr("History");
     case PlaceKey::Exchange:

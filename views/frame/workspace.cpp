@@ -3,6 +3,8 @@
 #include "views/clock/clock_box.h"
 #include "views/frame/strip.h"
 #include "views/frame/help_card.h"
+#include "views/photos/photo_desk.h"
+#include "views/photos/photo_tray.h"
 #include "views/places/place.h"
 #include "views/places/places.h"
 #include "views/rack/rack_pane.h"
@@ -49,6 +51,8 @@ void Workspace::build()
     m_strip = new Strip(m_work, this);
     m_notice = new NoticeBar(this);
     m_said = new SaidLine(this);
+    m_photos = new PhotoDesk(m_work, this);
+    m_said->addAtRight(m_photos->progress());
     m_said->addAtRight(m_longWork);
     m_help = new HelpCard(this);
     connect(&m_work, &Workplace::refused, m_notice, &NoticeBar::refuse);
@@ -71,6 +75,7 @@ void Workspace::build()
     column->addWidget(m_strip);
     column->addWidget(m_notice);
     column->addWidget(m_panes, 1);
+    column->addWidget(m_photos->tray());
     column->addWidget(m_said);
     connect(m_strip, &Strip::takeInWanted, this, &Workspace::takeIn);
     connect(m_unitPane, &UnitPane::takeInWanted, this, &Workspace::takeIn);
@@ -114,11 +119,18 @@ void Workspace::takeIn()
     if (!widget) {
         auto *page = new TakeInPage(m_work);
         connect(page, &TakeInPage::done, this, [this] { showPlace(PlaceKey::Units); });
+        connect(page, &TakeInPage::photosGiven, &m_photos->intake(), &PhotoIntake::take);
+        connect(page, &TakeInPage::photoFilesWanted, m_photos, &PhotoDesk::chooseFiles);
+        m_photos->setFirst([this, page](const QList<PhotoSource> &photos) {
+            if (m_stack->currentWidget() == page)
+                page->addPhotos(photos);
+            return m_stack->currentWidget() == page;
+        });
         widget = page;
         m_stack->addWidget(widget);
     }
-    static_cast<TakeInPage *>(widget)->begin();
     m_stack->setCurrentWidget(widget);
+    static_cast<TakeInPage *>(widget)->begin();
 }
 
 void Workspace::commitEdits()
@@ -126,6 +138,7 @@ void Workspace::commitEdits()
     m_unitPane->page(m_unitPane->currentPage())->commitEdits();
     if (auto *beside = qobject_cast<Place *>(m_stack->currentWidget()))
         beside->commitEdits();
+    m_photos->settle();
 }
 
 void Workspace::explain()

@@ -13,6 +13,7 @@ namespace ts {
 class ClockBox;
 class HelpCard;
 class NoticeBar;
+class PhotoDesk;
 class RackPane;
 class SaidLine;
 class Strip;
@@ -34,6 +35,7 @@ public:
     [[nodiscard]] NoticeBar *notice() const { return m_notice; }
     [[nodiscard]] SaidLine *said() const { return m_said; }
     [[nodiscard]] LongWork *longWork() const { return m_longWork; }
+    [[nodiscard]] PhotoDesk *photos() const { return m_photos; }
     [[nodiscard]] PlaceKey place() const { return m_place; }
 
     void showPlace(PlaceKey place);
@@ -54,6 +56,7 @@ private:
     NoticeBar *m_notice;
     SaidLine *m_said;
     LongWork *m_longWork;
+    PhotoDesk *m_photos;
     RackPane *m_rackPane;
     UnitPane *m_unitPane;
     QSplitter *m_panes;

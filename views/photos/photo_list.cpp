@@ -2,6 +2,7 @@
 
 #include "views/photos/thumbnails.h"
 #include "views/style/style.h"
+#include "views/widgets/names.h"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -9,19 +10,6 @@
 #include <algorithm>
 
 namespace ts {
-
-QString phaseName(Phase phase)
-{
-    switch (phase) {
-    case Phase::AsFound:
-        return QCoreApplication::translate("Phase", "As found");
-    case Phase::DuringWork:
-        return QCoreApplication::translate("Phase", "During work");
-    case Phase::AsItLeaves:
-        return QCoreApplication::translate("Phase", "As it leaves");
-    }
-    return {};
-}
 
 void PhotoListModel::setPhotos(QList<Photo> photos)
 {

@@ -10,9 +10,6 @@ namespace ts {
 class Style;
 class Thumbnails;
 
-/// "As found": a phase as people read it.
-[[nodiscard]] QString phaseName(Phase phase);
-
 /// The photos of a unit in the order of its sheet: by phase, then position, then when they were taken.
 class PhotoListModel : public QAbstractListModel {
     Q_OBJECT

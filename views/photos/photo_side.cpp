@@ -3,11 +3,11 @@
 #include "model/records/rehome.h"
 #include "model/records/tag_text.h"
 #include "model/values/plain_text.h"
-#include "views/photos/photo_list.h"
 #include "views/style/style.h"
 #include "views/widgets/buttons.h"
 #include "views/widgets/card.h"
 #include "views/widgets/locale_text.h"
+#include "views/widgets/names.h"
 #include "views/widgets/unit_field.h"
 
 #include <QButtonGroup>
@@ -105,8 +105,10 @@ void PhotoSide::showPhoto(const Id<Photo> &photo, int place, int total)
     if (!shown)
         return;
     // What is being typed is not written over.
-    if (another || !m_caption->isModified())
+    if (another || !m_caption->isModified()) {
         m_caption->setText(shown->caption);
+        m_caption->setCursorPosition(0);
+    }
     m_phases->button(static_cast<int>(shown->phase))->setChecked(true);
     m_onSheet->setChecked(shown->onSheet);
     QStringList facts{tr("%1 of %2").arg(place).arg(total)};

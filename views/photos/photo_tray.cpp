@@ -1,39 +1,22 @@
 #include "views/photos/photo_tray.h"
 
 #include "model/records/tag_text.h"
+#include "views/photos/small_pictures.h"
 #include "views/style/style.h"
 #include "views/widgets/buttons.h"
 #include "views/widgets/card.h"
-#include "views/widgets/rounded.h"
 #include "views/widgets/unit_field.h"
 
 #include <QHBoxLayout>
-#include <QImageReader>
 #include <QLabel>
 #include <QShortcut>
 
 namespace ts {
 
-namespace {
-
-constexpr int mostPictures = 5; // small ones, to see what came
-
-QImage small(const QString &file)
-{
-    QImageReader reader(file);
-    reader.setAutoTransform(true);
-    if (const QSize size = reader.size(); size.width() > 400 || size.height() > 400)
-        reader.setScaledSize(size.scaled(200, 200, Qt::KeepAspectRatioByExpanding));
-    return reader.read();
-}
-
-} // namespace
-
 PhotoTray::PhotoTray(Workplace &workplace, QWidget *parent) : QFrame(parent), m_work(workplace)
 {
     setObjectName(QStringLiteral("tray"));
-    m_pictures = new QHBoxLayout;
-    m_pictures->setSpacing(gap::tight);
+    m_pictures = new SmallPictures(m_work.style(), this);
     m_says = styledLabel("strong", {}, this);
     m_take = primaryButton(tr("Yes  ·  F8"), this);
     m_take->setAccessibleName(tr("Give the photos to the unit in hand"));
@@ -50,7 +33,7 @@ PhotoTray::PhotoTray(Workplace &workplace, QWidget *parent) : QFrame(parent), m_
     auto *row = new QHBoxLayout(this);
     row->setContentsMargins(gap::normal, gap::small, gap::normal, gap::small);
     row->setSpacing(gap::small);
-    row->addLayout(m_pictures);
+    row->addWidget(m_pictures);
     row->addWidget(m_says);
     row->addWidget(m_take);
     row->addWidget(or_);
@@ -67,20 +50,10 @@ void PhotoTray::add(const QStringList &files)
         if (m_files.contains(file))
             continue;
         m_files << file;
-        if (m_files.size() <= mostPictures)
-            m_background.run([file] { return small(file); }, [this, file](const QImage &picture) { showSmall(file, picture); });
+        m_pictures->add({file, {}});
     }
     refresh();
     show();
-}
-
-void PhotoTray::showSmall(const QString &file, const QImage &picture)
-{
-    if (picture.isNull() || !m_files.contains(file))
-        return;
-    auto *label = new QLabel(this);
-    label->setPixmap(roundedCover(picture, QSize(m_work.style().space(12), m_work.style().space(9)), m_work.style().radius(), devicePixelRatioF()));
-    m_pictures->addWidget(label);
 }
 
 void PhotoTray::refresh()
@@ -107,11 +80,7 @@ void PhotoTray::give(const Id<Unit> &unit)
 void PhotoTray::empty()
 {
     m_files.clear();
-    m_background.forget();
-    while (QLayoutItem *item = m_pictures->takeAt(0)) {
-        delete item->widget();
-        delete item;
-    }
+    m_pictures->clear();
     hide();
 }
 

@@ -1,17 +1,16 @@
 #pragma once
 
 #include "views/photos/photo_source.h"
-#include "views/widgets/background.h"
 #include "views/workplace.h"
 
 #include <QFrame>
 
-class QHBoxLayout;
 class QLabel;
 class QPushButton;
 
 namespace ts {
 
+class SmallPictures;
 class UnitField;
 
 /// Photos that came into the watched folder and wait to be given to a unit: to the one in hand by one key, or to another.
@@ -29,15 +28,13 @@ Q_SIGNALS:
 
 private:
     void refresh();
-    void showSmall(const QString &file, const QImage &picture);
     void give(const Id<Unit> &unit);
     void empty();
 
     Workplace &m_work;
     QStringList m_files;
-    Background m_background;
     QLabel *m_says;
-    QHBoxLayout *m_pictures;
+    SmallPictures *m_pictures;
     QPushButton *m_take;
     UnitField *m_other;
 };
