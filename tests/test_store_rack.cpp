@@ -1,8 +1,11 @@
 // The rack's sums are worked out in SQL; the same sums in plain code (model/sums) are the other opinion.
+#include "model/records/stage_change.h"
 #include "model/sums/hours.h"
 #include "model/sums/spent.h"
 #include "tests/generated_rows.h"
 #include "tests/workbooks.h"
+
+#include <algorithm>
 
 using namespace ts;
 using namespace ts::testing;
@@ -234,6 +237,201 @@ private Q_SLOTS:
             byStage += some;
         }
         QCOMPARE(byStage, whole);
+    }
+
+    void theOrderIsTheRacks_data() { engineRows(); }
+    void theOrderIsTheRacks()
+    {
+        QFETCH(QString, engine);
+        OpenDesk desk;
+        wantOk(desk.create(m_books.fresh(engine)));
+        Bench bench(desk, 5);
+        QSet<QString> names;
+        for (int i = 0; i < 60; ++i) {
+            Unit unit = bench.unit();
+            unit.name = QStringLiteral("%1 unit %2").arg(QChar(u'a' + bench.below(26))).arg(bench.below(5));
+            if (unit.stage == Stage::Held && bench.below(2) == 0)
+                unit.heldUntil = QDate(2026, 12, 1).addDays(bench.below(40));
+            names << unit.name;
+            wantOk(desk->apply(Change(QStringLiteral("Took in")).add(unit)));
+        }
+        QVERIFY(names.size() > 20);
+        const auto rack = desk->rack(); // sorted by the other statement
+        wantOk(rack);
+        const auto order = desk->rackOrder({}, RackSort::MovedLast);
+        wantOk(order);
+        QCOMPARE(order->size(), rack->size());
+        const auto counts = desk->rackCounts();
+        wantOk(counts);
+        QHash<Stage, int> counted;
+        for (qsizetype i = 0; i < rack->size(); ++i) {
+            QCOMPARE(order->at(i).id, rack->at(i).id);
+            QCOMPARE(order->at(i).stage, rack->at(i).stage);
+            ++counted[rack->at(i).stage];
+        }
+        QCOMPARE(*counts, counted);
+        QHash<QUuid, RackRow> byId;
+        for (const RackRow &row : *rack)
+            byId.insert(row.id.value, row);
+        for (const RackSort sort : {RackSort::WaitingLongest, RackSort::ByTag, RackSort::ByName, RackSort::DueFirst}) {
+            const auto sorted = desk->rackOrder({}, sort, {Stage::Held, Stage::Bench});
+            wantOk(sorted);
+            QCOMPARE(sorted->size(), counted.value(Stage::Held) + counted.value(Stage::Bench));
+            for (qsizetype i = 1; i < sorted->size(); ++i) {
+                const RackRow &a = byId[sorted->at(i - 1).id.value];
+                const RackRow &b = byId[sorted->at(i).id.value];
+                QVERIFY(a.stage == b.stage || (a.stage == Stage::Bench && b.stage == Stage::Held));
+                if (a.stage != b.stage)
+                    continue;
+                QVERIFY(sort != RackSort::WaitingLongest || a.stageSince <= b.stageSince);
+                QVERIFY(sort != RackSort::ByTag || a.tag > b.tag);
+                QVERIFY(sort != RackSort::ByName || a.name <= b.name);
+                QVERIFY(sort != RackSort::DueFirst || (a.heldUntil.isValid() && (!b.heldUntil.isValid() || a.heldUntil <= b.heldUntil)) || !b.heldUntil.isValid());
+            }
+        }
+    }
+
+    void wordsNarrowByUnitAndOpenSymptom_data() { engineRows(); }
+    void wordsNarrowByUnitAndOpenSymptom()
+    {
+        QFETCH(QString, engine);
+        OpenDesk desk;
+        wantOk(desk.create(m_books.fresh(engine)));
+        Bench bench(desk, 6);
+        const auto add = [&](const QString &name, const QString &symptom, SymptomState state) {
+            Unit unit = bench.unit();
+            unit.name = name;
+            unit.stage = Stage::Bench;
+            Symptom seen = bench.symptom();
+            seen.text = symptom;
+            seen.state = state;
+            wantOk(desk->apply(Change(QStringLiteral("Took in")).add(unit).add(seen)));
+            return unit.id;
+        };
+        const auto deck = add(QStringLiteral("Pellworth KD-7 Größe"), QStringLiteral("left channel weak"), SymptomState::Open);
+        const auto tuner = add(QStringLiteral("Tarrick T-9"), QStringLiteral("left channel weak"), SymptomState::Cleared);
+        const auto found = [&](const QString &words) {
+            QSet<QUuid> units;
+            const auto order = desk->rackOrder(words, RackSort::ByTag);
+            for (const RackPlace &place : *order)
+                units << place.id.value;
+            const auto counts = desk->rackCounts(words);
+            return counts->value(Stage::Bench) == units.size() ? units : QSet<QUuid>{QUuid()};
+        };
+        const QSet<QUuid> none;
+        QCOMPARE(found({}), QSet<QUuid>({deck.value, tuner.value}));
+        QCOMPARE(found(QStringLiteral("left")), QSet<QUuid>({deck.value})); // the tuner's is cleared
+        QCOMPARE(found(QStringLiteral("PELL weak")), QSet<QUuid>({deck.value})); // one word of the unit, one of its symptom
+        QCOMPARE(found(QStringLiteral("tarrick weak")), none);
+        QCOMPARE(found(QStringLiteral("grosse")), QSet<QUuid>({deck.value}));
+        QCOMPARE(found(QStringLiteral("0002")), QSet<QUuid>({tuner.value})); // a tag
+        QCOMPARE(found(QStringLiteral("\" OR 1=1 --")), none);
+        wantOk(desk->apply(Change(QStringLiteral("Removed")).remove(desk->list<Symptom>().value().first())));
+        QCOMPARE(found(QStringLiteral("left")), none);
+    }
+
+    void aTagSaysWhatIsRecorded_data() { engineRows(); }
+    void aTagSaysWhatIsRecorded()
+    {
+        QFETCH(QString, engine);
+        OpenDesk desk;
+        wantOk(desk.create(m_books.fresh(engine)));
+        desk.clock.set(QDateTime({2026, 11, 25}, {9, 0, 30}, Qt::UTC));
+        Bench bench(desk, 12);
+        QList<Id<Unit>> all;
+        for (int i = 0; i < 120; ++i) { // more than are read at once
+            Unit unit = bench.unit();
+            unit.mains = QStringLiteral("230 V 50 Hz");
+            unit.claim = QStringLiteral("does not play");
+            all << unit.id;
+            wantOk(desk->apply(Change(QStringLiteral("Took in")).add(unit)));
+            if (i % 7 != 0)
+                continue;
+            addSome(desk, bench, &Bench::span, 3);
+            addSome(desk, bench, &Bench::step, 3);
+            addSome(desk, bench, &Bench::need, 3);
+            addSome(desk, bench, &Bench::spend, 6);
+            addSome(desk, bench, &Bench::symptom, 4);
+            TeardownItem lid = desk->maker().fresh<TeardownItem>();
+            lid.unit = unit.id;
+            lid.what = QStringLiteral("lid");
+            lid.state = bench.below(2) == 0 ? TeardownState::Off : TeardownState::Back;
+            Soak soak = desk->maker().fresh<Soak>();
+            soak.unit = unit.id;
+            soak.name = QStringLiteral("drift");
+            soak.startedAt = unit.at.addSecs(-3600);
+            soak.endedAt = bench.below(2) == 0 ? unit.at : QDateTime();
+            Photo photo = desk->maker().fresh<Photo>();
+            photo.unit = unit.id;
+            LeftOff left = desk->maker().fresh<LeftOff>();
+            left.unit = unit.id;
+            left.next = QStringLiteral("fit the belt");
+            photo.sha256 = *desk->keep(QByteArrayLiteral("x"));
+            wantOk(desk->apply(Change(QStringLiteral("Added")).add(lid).add(soak).add(photo).add(left)));
+        }
+        const auto rows = desk->rackUnits(all);
+        wantOk(rows);
+        QCOMPARE(rows->size(), all.size());
+        const auto whole = desk->rack();
+        QHash<QUuid, QString> lines;
+        for (const RackRow &row : *whole)
+            lines.insert(row.id.value, line(row));
+        for (qsizetype i = 0; i < all.size(); ++i) {
+            const RackRow &row = rows->at(i);
+            QCOMPARE(row.id, all.at(i));
+            QCOMPARE(line(row), lines.value(row.id.value));
+            const auto file = desk->unitFile(row.id);
+            wantOk(file);
+            const auto count = [](const auto &list, const auto &fits) { return static_cast<int>(std::count_if(list.begin(), list.end(), fits)); };
+            QCOMPARE(row.taken, file->unit.at);
+            QCOMPARE(row.mains, file->unit.mains);
+            QCOMPARE(row.claim, file->unit.claim);
+            QCOMPARE(row.openSymptoms, count(file->all<Symptom>(), [](const Symptom &each) { return each.state == SymptomState::Open; }));
+            QCOMPARE(row.loose, count(file->all<TeardownItem>(), [](const TeardownItem &each) { return each.state == TeardownState::Off; }));
+            QCOMPARE(row.photos, file->all<Photo>().size());
+            QCOMPARE(row.next, file->all<LeftOff>().isEmpty() ? QString() : QStringLiteral("fit the belt"));
+            const bool soaks = !file->all<Soak>().isEmpty() && !file->all<Soak>().first().endedAt.isValid();
+            QCOMPARE(row.soak, soaks ? QStringLiteral("drift") : QString());
+            QCOMPARE(row.soakSince, soaks ? file->all<Soak>().first().startedAt : QDateTime());
+            std::optional<Money> sold;
+            for (const Spend &each : file->all<Spend>())
+                if (each.kind == SpendKind::Sale && each.flow == Flow::In)
+                    sold = sold.value_or(Money()) + inCurrency(each, *Currency::parse(u"GBP")).value_or(Money(0, *Currency::parse(u"GBP")));
+            QCOMPARE(row.soldFor, sold);
+        }
+        QCOMPARE(desk->rackUnits({Id<Unit>{desk.ids.nextUuid()}, all.at(3)})->size(), 1);
+        QCOMPARE(desk->rackUnits({})->size(), 0);
+    }
+
+    void whereAndForHowMuchItIsOffered_data() { engineRows(); }
+    void whereAndForHowMuchItIsOffered()
+    {
+        QFETCH(QString, engine);
+        OpenDesk desk;
+        wantOk(desk.create(m_books.fresh(engine)));
+        Bench bench(desk, 3);
+        const Unit unit = bench.unit();
+        Channel channel = desk->maker().fresh<Channel>();
+        channel.name = QStringLiteral("Lantern Lots");
+        wantOk(desk->apply(Change(QStringLiteral("Took in")).add(channel).add(unit)));
+        Maker maker = desk->maker();
+        const auto move = [&](const StageWish &wish) { return stageChange(*desk->get(unit.id), wish, maker); };
+        const Money price(6850, *Currency::parse(u"GBP"));
+        QVERIFY(refusal(move({.stage = Stage::Bench, .asked = price})).contains(QLatin1String("only an offered unit")));
+        QVERIFY(refusal(move({.stage = Stage::Offered, .asked = -price})).contains(QLatin1String("not below nothing")));
+        const auto offered = move({.stage = Stage::Offered, .channel = channel.id, .asked = price});
+        wantOk(offered);
+        QVERIFY(offered->sentence().endsWith(QLatin1String("Offered at £68.50")));
+        wantOk(desk->apply(*offered));
+        const RackRow row = desk->rackUnits({unit.id})->first();
+        QCOMPARE(row.channel, channel.name);
+        QCOMPARE(row.asked, std::optional(price));
+        QCOMPARE(desk->unitFile(unit.id)->all<StageMove>().last().asked, std::optional(price));
+        wantOk(desk->apply(*move({.stage = Stage::Shelved}))); // it is remembered for the next time
+        QCOMPARE(desk->get(unit.id)->asked, std::optional(price));
+        wantOk(desk->undo());
+        wantOk(desk->undo());
+        QCOMPARE(desk->get(unit.id)->asked, std::optional<Money>());
     }
 };
 

@@ -1,10 +1,8 @@
 // The window over a real workbook, driven as a person would: choose a unit, undo, see another's change.
 #include "model/records/stage_change.h"
 #include "tests/window_under_test.h"
-#include "views/rack/rack_model.h"
 #include "views/widgets/notice_bar.h"
 
-#include <QAbstractItemModelTester>
 #include <QSignalSpy>
 
 #include <cmath>
@@ -31,24 +29,6 @@ private:
     }
 
 private Q_SLOTS:
-    void theRackIsASoundModelAndLoadsByPage()
-    {
-        OpenDesk desk;
-        wantOk(desk.create(m_books.fresh(QStringLiteral("sqlite"))));
-        addUnits(*desk, 450);
-        RackModel rack(*desk);
-        rack.reload();
-        QVERIFY(rack.rowCount() > 0 && rack.rowCount() < 450);
-        const QAbstractItemModelTester tester(&rack, QAbstractItemModelTester::FailureReportingMode::QtTest); // it fetches, too
-        while (rack.canFetchMore({}))
-            rack.fetchMore({});
-        QCOMPARE(rack.rowCount(), 450);
-        QSet<int> tags;
-        for (int row = 0; row < rack.rowCount(); ++row)
-            tags << rack.index(row).data(RackModel::Tag).toInt();
-        QCOMPARE(tags.size(), 450);
-    }
-
     void theUnitInHandIsShownAndFollowsTheRecord()
     {
         const QString book = m_books.fresh(QStringLiteral("sqlite"));

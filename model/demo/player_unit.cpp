@@ -58,12 +58,24 @@ Expected<void> Player::stage(const DemoEvent &event)
     after.outcome = fromWord<Outcome>(event.content.value(QLatin1String("outcome")).toString());
     after.heldBecause.clear();
     after.heldUntil = {};
+    if (event.content.contains(QLatin1String("asked"))) {
+        const auto asked = money(event.content.value(QLatin1String("asked")));
+        const auto channel = m_writer.named(description<Channel>(), event.content.value(QLatin1String("channel")).toString(), {});
+        if (!asked || !channel)
+            return asked ? channel.trouble() : asked.trouble();
+        after.asked = *asked;
+        after.channel = Id<Channel>{Kind::id(*channel)};
+    }
     StageMove move = m_desk.maker().fresh<StageMove>();
     move.unit = m_unit;
     move.fromStage = before->stage;
     move.toStage = *to;
     move.because = event.content.value(QLatin1String("because")).toString();
     move.outcome = after.outcome;
+    if (*to == Stage::Offered) {
+        move.channel = after.channel;
+        move.asked = after.asked;
+    }
     return apply(Change(QStringLiteral("Moved to ") + event.said().toString()).edit(*before, after).add(move));
 }
 

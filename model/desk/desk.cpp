@@ -1,6 +1,5 @@
 #include "model/desk/desk.h"
 
-#include "model/store/rack_reader.h"
 #include "model/store/soundness.h"
 #include "model/store/transaction.h"
 
@@ -147,43 +146,6 @@ Expected<BenchFile> Desk::benchFile()
     if (auto done = readLists(*this, file.lists, {}, {}); !done)
         return done.trouble();
     return file;
-}
-
-Expected<QList<RackRow>> Desk::rack(const RackQuery &query)
-{
-    const auto bench = list<Setting>();
-    if (!bench)
-        return bench.trouble();
-    BenchFile settings;
-    settings.all<Setting>() = *bench;
-    const Currency currency = settings.currency();
-    const auto rows = readRack(m_store->connection(), currency.code(), toStored(m_ids.clock().now()), query.stage ? toWord(*query.stage) : QString(),
-                               query.offset, query.limit);
-    if (!rows)
-        return rows.trouble();
-    QList<RackRow> rack;
-    rack.reserve(rows->size());
-    for (const Row &row : *rows) {
-        const auto at = [&row](RackColumn column) { return row.at(static_cast<int>(column)); };
-        RackRow line;
-        line.id = Id<Unit>::fromText(at(RackColumn::Id).toString());
-        line.tag = at(RackColumn::Tag).toInt();
-        line.name = at(RackColumn::Name).toString();
-        line.category = fromWord<Category>(at(RackColumn::Category).toString()).value_or(Category::Other);
-        line.kind = fromWord<UnitKind>(at(RackColumn::Kind).toString()).value_or(UnitKind::ToSell);
-        line.stage = fromWord<Stage>(at(RackColumn::Stage).toString()).value_or(Stage::Shelved);
-        line.stageSince = instantFromStored(at(RackColumn::StageSince).toString());
-        line.heldBecause = at(RackColumn::HeldBecause).toString();
-        line.heldUntil = QDate::fromString(at(RackColumn::HeldUntil).toString(), Qt::ISODate);
-        line.outcome = fromWord<Outcome>(at(RackColumn::Outcome).toString());
-        line.sourceId = at(RackColumn::SourceId).toString();
-        line.spent = Money(at(RackColumn::Spent).toLongLong(), currency);
-        line.minutes = at(RackColumn::Minutes).toLongLong();
-        line.symptom = at(RackColumn::Symptom).toString();
-        line.doNotPower = !at(RackColumn::DoNotPower).isNull();
-        rack << line;
-    }
-    return rack;
 }
 
 Expected<qint64> Desk::count(const Kind &kind)

@@ -5,6 +5,7 @@
 #include "model/records/maker.h"
 #include "model/records/unit_file.h"
 
+#include <QHash>
 #include <QObject>
 
 #include <functional>
@@ -72,6 +73,13 @@ public:
     [[nodiscard]] Expected<UnitFile> unitFile(const Id<Unit> &id);
     [[nodiscard]] Expected<BenchFile> benchFile();
     [[nodiscard]] Expected<QList<RackRow>> rack(const RackQuery &query = {});
+    /// Where the units of these stages (none named: of all) hang, without their rows; by stage as on the rack, then sorted. `words` narrows
+    /// them: every word begins a word of the unit's own (tag, name, serial, claim …) or of an open symptom.
+    [[nodiscard]] Expected<QList<RackPlace>> rackOrder(const QString &words, RackSort sort, const QList<Stage> &stages = {});
+    /// How many there are by stage, narrowed likewise.
+    [[nodiscard]] Expected<QHash<Stage, int>> rackCounts(const QString &words = {});
+    /// The rows of these units, in their order, with all that a tag says; units that are gone are left out.
+    [[nodiscard]] Expected<QList<RackRow>> rackUnits(const QList<Id<Unit>> &units);
     [[nodiscard]] Expected<qint64> count(const Kind &kind);
     /// Every word of `text` begins a word of the record; units first, then the newest. At most `limit`.
     [[nodiscard]] Expected<QList<Found>> search(const QString &text, int limit = 50);
@@ -100,6 +108,7 @@ Q_SIGNALS:
 
 private:
     Expected<void> tell();
+    [[nodiscard]] Expected<Currency> currency();
 
     std::unique_ptr<Store> m_store;
     IdMaker &m_ids;

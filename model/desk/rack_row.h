@@ -22,6 +22,23 @@ struct RackRow {
     qint64 minutes = 0; ///< hours to date, see model/sums/hours.h
     QString symptom;    ///< the newest open symptom
     bool doNotPower = false;
+
+    // What its tag says beside; filled by Desk::rackUnits alone.
+    QDateTime taken; ///< when it was recorded
+    QString mains;
+    std::optional<ProtectionClass> protectionClass;
+    QString claim;
+    QString next;          ///< of where it was left off
+    int openSymptoms = 0;
+    int loose = 0;         ///< teardown items that are off
+    QString soak;          ///< the soak that runs
+    QDateTime soakSince;
+    QDate due;             ///< of the awaited part that is due first
+    int photos = 0;
+    int sheets = 0;        ///< restoration sheets made
+    QString channel;       ///< where it is offered
+    std::optional<Money> asked;
+    std::optional<Money> soldFor; ///< in the bench's currency
 };
 
 /// Which part of the rack, in what order: what is worked on first (bench, held, proving, ready, offered, shelved, inbound,
@@ -30,6 +47,16 @@ struct RackQuery {
     int offset = 0;
     int limit = -1; ///< all
     std::optional<Stage> stage;
+};
+
+/// In what order the units of a stage hang on the rack. Equal ones hang by tag, newest first.
+enum class RackSort { MovedLast, WaitingLongest, ByTag, ByName, DueFirst };
+
+/// Where a unit hangs.
+struct RackPlace {
+    Id<Unit> id;
+    Stage stage = Stage::Shelved;
+    bool operator==(const RackPlace &) const = default;
 };
 
 /// One hit of a search over everything.

@@ -41,6 +41,7 @@
 #define TS_RECORDS(X) \
     X(Contact) \
     X(Lot) \
+    X(Channel) \
     X(Unit) \
     X(StageMove) \
     X(SourceRecord) \
@@ -62,7 +63,6 @@
     X(Part) \
     X(Batch) \
     X(Need) \
-    X(Channel) \
     X(Spend) \
     X(FeeRule) \
     X(Comparable) \

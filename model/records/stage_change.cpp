@@ -24,15 +24,26 @@ Expected<Change> stageChange(const Unit &unit, const StageWish &wish, Maker &mak
         return Trouble{did, QStringLiteral("only a held unit has a day to wait for"), {}};
     if (wish.outcome && !closed)
         return Trouble{did, QStringLiteral("only a closed unit has an outcome"), {}};
+    const bool offered = wish.stage == Stage::Offered;
+    if (!offered && (wish.asked || !wish.channel.isNull()))
+        return Trouble{did, QStringLiteral("only an offered unit has a channel and a price that is asked"), {}};
+    if (wish.asked && wish.asked->minor() < 0)
+        return Trouble{did, QStringLiteral("a price that is asked is not below nothing"), QStringLiteral("leave the price out until it is known")};
 
     Unit after = unit;
     after.stage = wish.stage;
     after.heldBecause = held ? wish.because.trimmed() : QString();
     after.heldUntil = wish.until;
     after.outcome = wish.outcome;
+    if (!wish.channel.isNull())
+        after.channel = wish.channel;
+    if (wish.asked)
+        after.asked = wish.asked;
     QString sentence = stageText(wish.stage);
     if (closed)
         sentence += QStringLiteral(": ") + toWord(*wish.outcome).replace(QLatin1Char('_'), QLatin1Char(' '));
+    if (offered && after.asked)
+        sentence += QStringLiteral(" at ") + after.asked->display();
     if (!wish.because.trimmed().isEmpty())
         sentence += QStringLiteral(": ") + wish.because.trimmed();
     Change change(QStringLiteral("Moved %1 to %2").arg(tagText(unit.tag), sentence));
@@ -47,6 +58,8 @@ Expected<Change> stageChange(const Unit &unit, const StageWish &wish, Maker &mak
         move.because = wish.because.trimmed();
         move.until = wish.until;
         move.outcome = wish.outcome;
+        move.channel = wish.channel;
+        move.asked = wish.asked;
         change.add(move);
     }
     change.edit(unit, after);

@@ -13,6 +13,8 @@ struct StageMove : Record<StageMove> {
     QString because;
     QDate until;
     std::optional<Outcome> outcome;
+    Id<Channel> channel; ///< where it was offered
+    std::optional<Money> asked;
 
     bool operator==(const StageMove &) const = default;
 
@@ -26,6 +28,8 @@ struct StageMove : Record<StageMove> {
         fields("because", &StageMove::because).searched();
         fields("until", &StageMove::until);
         fields("outcome", &StageMove::outcome);
+        fields("channel", &StageMove::channel);
+        fields("asked", &StageMove::asked);
     }
 };
 

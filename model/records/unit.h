@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/records/description.h"
+#include "model/records/channel.h"
 #include "model/records/contact.h"
 #include "model/records/lot.h"
 
@@ -95,6 +96,8 @@ struct Unit : Record<Unit> {
     Id<Contact> owner; ///< whose it is, for an owner's unit
     Id<Lot> lot;
     QString sourceId; ///< its id where it was imported from
+    Id<Channel> channel; ///< where it is, or was last, offered
+    std::optional<Money> asked; ///< the price asked there
 
     bool operator==(const Unit &) const = default;
 
@@ -127,6 +130,8 @@ struct Unit : Record<Unit> {
         fields("owner", &Unit::owner);
         fields("lot", &Unit::lot);
         fields("source_id", &Unit::sourceId).searched();
+        fields("channel", &Unit::channel);
+        fields("asked", &Unit::asked);
     }
 };
 

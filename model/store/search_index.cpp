@@ -62,16 +62,36 @@ Expected<void> SearchIndex::put(const Kind &kind, const Row &row, bool isNew)
     return done ? Expected<void>() : Expected<void>(done.trouble());
 }
 
+// Folded words hold letters and digits alone, so they can stand in either engine's query language as they are.
+QString SearchIndex::term(const QString &word) const
+{
+    return (m_connection.isPostgres() ? QStringLiteral("'%1':*") : QStringLiteral("\"%1\" *")).arg(word);
+}
+
+SearchIndex::Among SearchIndex::unitsWith(const QString &text) const
+{
+    Among among;
+    const QString where = QStringLiteral("(e.kind = 'unit' OR EXISTS (SELECT 1 FROM \"symptom\" y WHERE y.\"id\" = e.record AND y.\"removed\" = 0 AND y.\"state\" = 'open'))");
+    // A unit's words and its symptoms' are entries of their own, so each word is looked for by itself.
+    for (const QString &word : folded(text).split(QLatin1Char(' '), Qt::SkipEmptyParts).mid(0, wordsAtMost)) {
+        among.condition += QStringLiteral(" AND \"id\" IN (SELECT e.unit FROM %1 AND %2)")
+                               .arg(m_connection.isPostgres() ? QStringLiteral("search_entry e WHERE e.kind IN ('unit', 'symptom') AND e.found @@ to_tsquery('simple', ?)")
+                                                              : QStringLiteral("search s JOIN search_entry e ON e.number = s.rowid WHERE search MATCH ?"),
+                                    where);
+        among.values << (m_connection.isPostgres() ? term(word) : QStringLiteral("(kind : (unit OR symptom)) AND (words : (%1))").arg(term(word)));
+    }
+    return among;
+}
+
 Expected<QList<SearchHit>> SearchIndex::find(const QString &text, int limit)
 {
     QList<SearchHit> hits;
     const QStringList words = folded(text).split(QLatin1Char(' '), Qt::SkipEmptyParts).mid(0, wordsAtMost);
     if (words.isEmpty() || limit <= 0)
         return hits;
-    // Folded words hold letters and digits alone, so they can stand in either engine's query language as they are.
     QStringList terms;
     for (const QString &word : words)
-        terms << (m_connection.isPostgres() ? QStringLiteral("'%1':*") : QStringLiteral("\"%1\" *")).arg(word);
+        terms << term(word);
     const QString query = terms.join(m_connection.isPostgres() ? QStringLiteral(" & ") : QStringLiteral(" AND "));
     const auto ask = [&](bool units) -> Expected<void> {
         const QString matched = m_connection.isPostgres()

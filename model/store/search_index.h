@@ -24,11 +24,20 @@ public:
     /// Records in which every word of `text` begins a word: units first, then the newest.
     [[nodiscard]] Expected<QList<SearchHit>> find(const QString &text, int limit);
 
+    /// A condition on the table "unit" with its values: every word of `text` begins a word of the unit's own or of an open symptom of
+    /// it. Nothing where there is no word.
+    struct Among {
+        QString condition; ///< " AND …", or empty
+        QVariantList values;
+    };
+    [[nodiscard]] Among unitsWith(const QString &text) const;
+
     /// Lower case, accents taken off, everything but letters and digits a blank: "CN2.4 Größe" is "cn2 4 grosse".
     [[nodiscard]] static QString folded(const QString &text);
 
 private:
     Expected<void> take(const QVariant &record);
+    [[nodiscard]] QString term(const QString &word) const;
 
     Connection &m_connection;
 };

@@ -250,7 +250,7 @@ private:
     {
         add(r, r.at, EventKind::Stage,
             QStringLiteral("%1 → %2").arg(sentenceCase(toWord(r.fromStage)), sentenceCase(toWord(r.toStage))),
-            joined({r.outcome ? plain(toWord(*r.outcome)) : QString(), r.because,
+            joined({r.outcome ? plain(toWord(*r.outcome)) : QString(), r.asked ? QStringLiteral("at ") + r.asked->display() : QString(), r.because,
                     said(QStringLiteral("until "), dayText(r.until))}));
     }
 

@@ -79,6 +79,7 @@ void Workspace::build()
     column->addWidget(m_said);
     connect(m_strip, &Strip::takeInWanted, this, &Workspace::takeIn);
     connect(m_unitPane, &UnitPane::takeInWanted, this, &Workspace::takeIn);
+    connect(m_rackPane, &RackPane::openWanted, m_unitPane, [this] { m_unitPane->showPage(m_unitPane->currentPage()); });
     connect(&m_work, &Workplace::placeWanted, this, &Workspace::showPlace);
     // Another tag in hand is looked at, whatever place was shown.
     connect(&m_work, &Workplace::unitTaken, this, [this] { showPlace(PlaceKey::Units); });
@@ -153,7 +154,7 @@ QByteArray Workspace::layoutState() const
 {
     QByteArray state;
     QDataStream out(&state, QIODevice::WriteOnly);
-    out << m_panes->saveState() << m_unitPane->panes()->saveState();
+    out << m_panes->saveState() << m_unitPane->panes()->saveState() << m_rackPane->state();
     for (int i = 0; i <= static_cast<int>(PageKey::Handover); ++i)
         out << m_unitPane->page(static_cast<PageKey>(i))->keptState();
     return state;
@@ -162,12 +163,13 @@ QByteArray Workspace::layoutState() const
 void Workspace::restoreLayout(const QByteArray &state)
 {
     QDataStream in(state);
-    QByteArray whole, unit;
-    in >> whole >> unit;
+    QByteArray whole, unit, rack;
+    in >> whole >> unit >> rack;
     if (in.status() != QDataStream::Ok)
         return;
     m_panes->restoreState(whole);
     m_unitPane->panes()->restoreState(unit);
+    m_rackPane->restore(rack);
     for (int i = 0; i <= static_cast<int>(PageKey::Handover) && !in.atEnd(); ++i) {
         QByteArray page;
         in >> page;
