@@ -3,8 +3,8 @@
 
 #include "model/jot/jot.h"
 #include "model/keeping/kept_photos.h"
-#include "model/records/stage_change.h"
 #include "model/records/tag_text.h"
+#include "model/sums/stage_rules.h"
 
 namespace ts {
 
@@ -123,16 +123,16 @@ Exit runStage(Invocation &run)
     const auto id = unitOf(**desk, options.at(1));
     if (!id)
         return run.refuse(id.trouble());
-    const auto unit = (*desk)->get(*id);
-    if (!unit)
-        return run.refuse(unit.trouble());
+    const auto file = (*desk)->unitFile(*id);
+    if (!file)
+        return run.refuse(file.trouble());
     Maker maker = (*desk)->maker();
-    const auto change = stageChange(*unit, wish, maker);
+    const auto change = ruledStageChange(*file, wish, maker);
     if (!change)
         return run.refuse(change.trouble());
     if (auto applied = (*desk)->apply(*change); !applied)
         return run.refuse(applied.trouble());
-    run.out() << (change->isEmpty() ? QStringLiteral("%1 stands there already").arg(tagText(unit->tag)) : change->sentence())
+    run.out() << (change->isEmpty() ? QStringLiteral("%1 stands there already").arg(tagText(file->unit.tag)) : change->sentence())
               << '\n';
     return Exit::Done;
 }

@@ -410,7 +410,8 @@ private Q_SLOTS:
         OpenDesk desk;
         wantOk(desk.create(m_books.fresh(engine)));
         Bench bench(desk, 3);
-        const Unit unit = bench.unit();
+        Unit unit = bench.unit();
+        unit.stage = Stage::Bench;
         Channel channel = desk->maker().fresh<Channel>();
         channel.name = QStringLiteral("Lantern Lots");
         wantOk(desk->apply(Change(QStringLiteral("Took in")).add(channel).add(unit)));
@@ -421,7 +422,7 @@ private Q_SLOTS:
         QVERIFY(refusal(move({.stage = Stage::Offered, .asked = -price})).contains(QLatin1String("not below nothing")));
         const auto offered = move({.stage = Stage::Offered, .channel = channel.id, .asked = price});
         wantOk(offered);
-        QVERIFY(offered->sentence().endsWith(QLatin1String("Offered at £68.50")));
+        QVERIFY(offered->sentence().endsWith(QStringLiteral("Offered at £68.50")));
         wantOk(desk->apply(*offered));
         const RackRow row = desk->rackUnits({unit.id})->first();
         QCOMPARE(row.channel, channel.name);

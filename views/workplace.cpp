@@ -74,7 +74,11 @@ bool Workplace::readBench()
 
 void Workplace::takeInHand(const Id<Unit> &unit)
 {
-    if (unit == m_file.unit.id || !readUnit(unit))
+    if (unit == m_file.unit.id)
+        return;
+    if (hasUnit())
+        Q_EMIT unitLeaving();
+    if (!readUnit(unit))
         return;
     Q_EMIT unitTaken();
     Q_EMIT unitChanged();
@@ -84,6 +88,7 @@ void Workplace::putDown()
 {
     if (!hasUnit())
         return;
+    Q_EMIT unitLeaving();
     m_file = UnitFile();
     Q_EMIT unitTaken();
     Q_EMIT unitChanged();

@@ -73,6 +73,7 @@ public:
     void poll();
 
 Q_SIGNALS:
+    void unitLeaving(); ///< another will be in hand, or none: what is being edited is kept now
     void unitTaken();   ///< another unit is in hand, or none
     void unitChanged(); ///< the unit in hand has other records than before; follows unitTaken, too
     void benchChanged();

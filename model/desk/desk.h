@@ -50,7 +50,7 @@ public:
         auto row = getRow(description<R>(), id.value);
         return row ? description<R>().fromRow(*row) : Expected<R>(row.trouble());
     }
-    /// All records of a kind in order of time recorded, or those where one column equals a value.
+    /// All records of a kind in order of time recorded, or those where one column equals a value (null: where it says nothing).
     template <class R>
     [[nodiscard]] Expected<QList<R>> list(const QString &column = {}, const QVariant &value = {})
     {

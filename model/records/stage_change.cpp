@@ -46,7 +46,7 @@ Expected<Change> stageChange(const Unit &unit, const StageWish &wish, Maker &mak
         sentence += QStringLiteral(" at ") + after.asked->display();
     if (!wish.because.trimmed().isEmpty())
         sentence += QStringLiteral(": ") + wish.because.trimmed();
-    Change change(QStringLiteral("Moved %1 to %2").arg(tagText(unit.tag), sentence));
+    Change change((wish.stage == unit.stage ? QStringLiteral("%1 stands at %2") : QStringLiteral("Moved %1 to %2")).arg(tagText(unit.tag), sentence));
     if (after == unit)
         return change;
     if (after.stage != unit.stage) {

@@ -77,10 +77,11 @@ Expected<QList<Row>> RecordTable::list(const QString &column, const QVariant &va
     QList<Row> rows;
     if (!column.isEmpty() && m_kind.column(column) < 0)
         return Trouble{QStringLiteral("Cannot list these records"), QStringLiteral("a %1 has no %2").arg(m_kind.noun(), column), {}};
-    const QString where = column.isEmpty() ? QString() : QStringLiteral(" AND %1 = ?").arg(quoted(column));
+    const bool bound = !column.isEmpty() && !value.isNull();
+    const QString where = column.isEmpty() ? QString() : QStringLiteral(" AND %1 %2").arg(quoted(column), bound ? QStringLiteral("= ?") : QStringLiteral("IS NULL"));
     const auto done = m_connection.forEach(
         QStringLiteral("SELECT %1 FROM %2 WHERE \"removed\" = 0%3 ORDER BY \"at\", \"id\"").arg(m_columns, quoted(m_kind.table()), where),
-        column.isEmpty() ? QVariantList() : QVariantList{value}, [&](const Statement &query) {
+        bound ? QVariantList{value} : QVariantList(), [&](const Statement &query) {
             rows << read(query);
             return true;
         });

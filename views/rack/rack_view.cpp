@@ -17,7 +17,11 @@ namespace {
 constexpr int restMs = 120; // an arrow key held down passes over units without opening each
 }
 
-RackView::RackView(RackModel &model, const Style &style, QWidget *parent) : QAbstractItemView(parent), m_model(model)
+RackView::RackView(RackModel &model, const Style &style, QWidget *parent) : QAbstractItemView(parent),
+      m_model(model),
+      m_delegate(new TagDelegate(style, this)),
+      m_chosen(new QTimer(this)),
+      m_load(new QTimer(this))
 {
     setObjectName(QStringLiteral("rack"));
     setAccessibleName(tr("Rack of units"));
@@ -28,17 +32,14 @@ RackView::RackView(RackModel &model, const Style &style, QWidget *parent) : QAbs
     setTabKeyNavigation(false);
     setMouseTracking(true);
     viewport()->setAttribute(Qt::WA_Hover);
-    m_delegate = new TagDelegate(style, this);
     setItemDelegate(m_delegate);
     setModel(&m_model);
-    m_chosen = new QTimer(this);
     m_chosen->setSingleShot(true);
     m_chosen->setInterval(restMs);
     connect(m_chosen, &QTimer::timeout, this, [this] {
         if (currentIndex().isValid() && !m_model.isHeading(currentIndex().row()))
             Q_EMIT chosen(currentIndex());
     });
-    m_load = new QTimer(this);
     m_load->setSingleShot(true);
     m_load->setInterval(0);
     connect(m_load, &QTimer::timeout, this, &RackView::loadSeen);

@@ -107,14 +107,14 @@ TagWords tagWords(const RackRow &row, const QDateTime &now)
 {
     TagWords words{.tag = tagText(row.tag), .name = row.name, .matter = matterOf(row, now), .days = daysOf(row, now), .marks = {}, .spent = {}, .hours = {}};
     const bool closed = row.stage == Stage::Closed;
-    if (row.doNotPower && !closed)
-        words.marks << TagWords::Mark{tr("do not power"), Tone::Outside};
     Unit unit;
     unit.category = row.category;
     unit.mains = row.mains;
     unit.protectionClass = row.protectionClass;
-    // Something is off it: what carries mains can be touched.
-    if (row.loose > 0 && !closed && mainsPowered(unit))
+    if (row.doNotPower && !closed)
+        words.marks << TagWords::Mark{tr("do not power"), Tone::Outside};
+    // Something is off it: what carries mains can be touched. (What must not be powered at all says more than that.)
+    else if (row.loose > 0 && !closed && mainsPowered(unit))
         words.marks << TagWords::Mark{tr("mains caution"), Tone::Outside};
     if (row.loose > 0 && (row.stage == Stage::Ready || row.stage == Stage::Offered || closed))
         words.marks << TagWords::Mark{tr("%1 loose").arg(shown::count(row.loose)), Tone::TooClose};

@@ -3,6 +3,7 @@
 #include "model/records/tag_text.h"
 #include "views/photos/thumbnails.h"
 #include "views/style/style.h"
+#include "views/unit/stage_panel.h"
 #include "views/unit/stage_ribbon.h"
 #include "views/widgets/card.h"
 
@@ -30,15 +31,30 @@ UnitHead::UnitHead(Workplace &workplace, QWidget *parent) : QFrame(parent), m_wo
     words->addWidget(m_name);
     words->addWidget(m_line);
     words->addStretch(1);
-    auto *row = new QHBoxLayout(this);
-    row->setContentsMargins(gap::wide, gap::normal, gap::wide, gap::tight);
+    m_panel = new StagePanel(workplace, this);
+    auto *row = new QHBoxLayout;
     row->setSpacing(gap::normal);
     row->addWidget(m_photo, 0, Qt::AlignVCenter);
     row->addLayout(words, 1);
     row->addWidget(m_ribbon, 0, Qt::AlignVCenter);
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(gap::wide, gap::normal, gap::wide, gap::tight);
+    column->setSpacing(gap::small);
+    column->addLayout(row);
+    column->addWidget(m_panel);
+    connect(m_ribbon, &StageRibbon::stageWanted, m_panel, &StagePanel::ask);
+    connect(m_panel, &StagePanel::settled, m_ribbon, &StageRibbon::takeFocus);
     connect(&m_work, &Workplace::unitChanged, this, &UnitHead::refresh);
     connect(&m_work.style(), &Style::changed, this, &UnitHead::refresh);
     refresh();
+}
+
+// The name keeps a third of the head; the stages shrink to one button where that leaves them too little.
+void UnitHead::resizeEvent(QResizeEvent *event)
+{
+    const int photo = m_photo->isHidden() ? 0 : m_work.style().space(21) + gap::normal;
+    m_ribbon->setCompact(width() - 2 * gap::wide - photo - m_ribbon->wideWidth() < qMax(width() * 3 / 10, m_work.style().space(60)));
+    QFrame::resizeEvent(event);
 }
 
 void UnitHead::refresh()

@@ -8,6 +8,7 @@ class QLabel;
 
 namespace ts {
 
+class StagePanel;
 class StageRibbon;
 
 /// What unit is in hand: photo, name, tag, serial, mains, and its stage.
@@ -16,6 +17,10 @@ class UnitHead : public QFrame {
 public:
     explicit UnitHead(Workplace &workplace, QWidget *parent = nullptr);
     [[nodiscard]] StageRibbon *ribbon() const { return m_ribbon; }
+    [[nodiscard]] StagePanel *panel() const { return m_panel; }
+
+protected:
+    void resizeEvent(QResizeEvent *event) override;
 
 private:
     void refresh();
@@ -26,6 +31,7 @@ private:
     QLabel *m_name;
     QLabel *m_line;
     StageRibbon *m_ribbon;
+    StagePanel *m_panel;
 };
 
 } // namespace ts

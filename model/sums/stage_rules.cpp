@@ -1,0 +1,47 @@
+#include "model/sums/stage_rules.h"
+
+#include "model/records/tag_text.h"
+
+namespace ts {
+
+InTheWay inTheWay(const UnitFile &file, Stage to)
+{
+    InTheWay way;
+    const Stage from = file.unit.stage;
+    const bool leaves = to == Stage::Ready || to == Stage::Offered;
+    if (!leaves || from == to || from == Stage::Ready || from == Stage::Offered)
+        return way;
+    for (const Proof &proof : file.all<Proof>()) {
+        if (proof.removed || proof.cameOut != ProofOutcome::Failed)
+            continue;
+        way.reasons << QStringLiteral("it failed: ") + proof.text;
+        if (to == Stage::Ready && proof.kind == ProofKind::ElectricalSafety)
+            way.canBeOverruled = false;
+    }
+    QStringList loose;
+    for (const TeardownItem &item : file.all<TeardownItem>())
+        if (!item.removed && item.state == TeardownState::Off)
+            loose << item.what;
+    if (!loose.isEmpty())
+        way.reasons << QStringLiteral("still off: ") + loose.join(QStringLiteral(", "));
+    for (const LeftOff &left : file.all<LeftOff>()) {
+        if (left.removed || left.doNotPower.trimmed().isEmpty())
+            continue;
+        way.reasons << QStringLiteral("do not power: ") + left.doNotPower.trimmed();
+        if (to == Stage::Ready)
+            way.canBeOverruled = false;
+    }
+    return way;
+}
+
+Expected<Change> ruledStageChange(const UnitFile &file, const StageWish &wish, Maker &maker)
+{
+    const InTheWay way = inTheWay(file, wish.stage);
+    const bool overruled = way.canBeOverruled && !wish.because.trimmed().isEmpty();
+    if (!way.reasons.isEmpty() && !overruled)
+        return Trouble{QStringLiteral("Unit %1 was not moved to %2").arg(tagText(file.unit.tag), stageText(wish.stage)), way.reasons.join(QStringLiteral("; ")),
+                       way.canBeOverruled ? QStringLiteral("put it right, or say why it goes there all the same") : QStringLiteral("put it right first")};
+    return stageChange(file.unit, wish, maker);
+}
+
+} // namespace ts
