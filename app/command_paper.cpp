@@ -2,6 +2,7 @@
 #include "app/commands.h"
 
 #include "model/keeping/outgoing_sheet.h"
+#include "model/paper/putting_back.h"
 #include "model/paper/restoration.h"
 #include "model/records/tag_text.h"
 
@@ -14,6 +15,7 @@ namespace ts {
 namespace {
 
 struct PaperWish {
+    PaperKind kind = PaperKind::Restoration;
     QString out;
     QString format;                 ///< pdf, html
     std::optional<PageSize> size;   ///< else the bench's own
@@ -25,17 +27,26 @@ QString dashed(QString words)
     return words.replace(QLatin1Char('_'), QLatin1Char('-'));
 }
 
+/// What a kind of paper is called; empty for one that is not written yet.
+QString nounOf(PaperKind kind)
+{
+    return kind == PaperKind::Restoration   ? QStringLiteral("restoration sheet")
+           : kind == PaperKind::PuttingBack ? QStringLiteral("putting-back sheet")
+                                            : QString();
+}
+
 /// What is asked for; what is refused here is wrong usage.
 Expected<PaperWish> wishOf(const Options &options, const QString &hint)
 {
     const auto kind = parseWord<PaperKind>(options.at(2), QStringLiteral("kind of paper"));
     if (!kind) // the command line writes its kinds with dashes
         return Trouble{kind.trouble().did, {}, dashed(kind.trouble().todo)};
-    if (*kind != PaperKind::Restoration)
+    if (nounOf(*kind).isEmpty())
         return Trouble{QStringLiteral("This version does not write the paper \"%1\" yet").arg(options.at(2)),
                        {},
-                       QStringLiteral("it writes restoration")};
+                       QStringLiteral("it writes restoration and putting-back")};
     PaperWish wish;
+    wish.kind = *kind;
     wish.out = options.value(QStringLiteral("o"));
     wish.format = QFileInfo(wish.out).suffix().toLower();
     if (wish.format != QLatin1String("pdf") && wish.format != QLatin1String("html"))
@@ -61,10 +72,10 @@ Exit writeAgain(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWi
     const QString tag = tagText(unit.unit.tag);
     const QList<Paper> &papers = unit.all<Paper>();
     const auto paper = std::find_if(papers.begin(), papers.end(), [&](const Paper &each) {
-        return each.kind == PaperKind::Restoration && QString::number(each.edition) == *wish.edition;
+        return each.kind == wish.kind && QString::number(each.edition) == *wish.edition;
     });
     if (paper == papers.end())
-        return run.refuse(Trouble{QStringLiteral("Unit %1 has no restoration sheet of edition %2").arg(tag, *wish.edition),
+        return run.refuse(Trouble{QStringLiteral("Unit %1 has no %2 of edition %3").arg(tag, nounOf(wish.kind), *wish.edition),
                                   {},
                                   QStringLiteral("turnscrew show lists them")});
     if (paper->format != wish.format)
@@ -76,12 +87,35 @@ Exit writeAgain(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWi
         return run.refuse(bytes.trouble());
     if (auto written = writeWhole(wish.out, *bytes); !written)
         return run.refuse(written.trouble());
-    run.out() << QStringLiteral("Wrote %1 (restoration sheet %2, edition %3 of unit %4, as it was handed over)\n")
-                     .arg(wish.out)
+    run.out() << QStringLiteral("Wrote %1 (%2 %3, edition %4 of unit %5, as it was handed over)\n")
+                     .arg(wish.out, nounOf(wish.kind))
                      .arg(paper->number)
                      .arg(paper->edition)
                      .arg(tag);
     return Exit::Done;
+}
+
+/// Makes the paper of a kind and hands it over.
+Expected<Paper> handedOver(Desk &desk, const UnitFile &unit, const BenchFile &bench, const PaperWish &wish)
+{
+    const QDateTime now = desk.maker().now().toLocalTime();
+    const SheetWish sheet{.format = wish.format, .size = wish.size.value_or(benchPageSize(bench)), .file = wish.out};
+    if (wish.kind == PaperKind::Restoration) {
+        auto facts = restorationFacts(desk, unit, bench, now);
+        return facts ? handOver(desk, unit.unit.id, *facts, sheet) : Expected<Paper>(facts.trouble());
+    }
+    auto facts = gatherPuttingBack(unit, bench, now);
+    if (!facts)
+        return facts.trouble();
+    return handOver(desk, unit.unit,
+                    {wish.kind, QStringLiteral("Putting-back sheet"), facts->name, now,
+                     [&](const Paper &numbered) {
+                         facts->number = numbered.number;
+                         facts->edition = numbered.edition;
+                         return wish.format == QLatin1String("html") ? Expected<QByteArray>(puttingBackHtml(*facts))
+                                                                     : puttingBackPdf(*facts, sheet.size);
+                     }},
+                    sheet);
 }
 
 Exit writeNew(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWish &wish)
@@ -89,18 +123,14 @@ Exit writeNew(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWish
     const auto bench = desk.benchFile();
     if (!bench)
         return run.refuse(bench.trouble());
-    auto facts = restorationFacts(desk, unit, *bench, desk.maker().now().toLocalTime());
-    if (!facts)
-        return run.refuse(facts.trouble());
-    const auto kept = handOver(desk, unit.unit.id, *facts,
-                               {.format = wish.format, .size = wish.size.value_or(benchPageSize(*bench)), .file = wish.out});
+    const auto kept = handedOver(desk, unit, *bench, wish);
     if (!kept)
         return run.refuse(kept.trouble());
-    run.out() << QStringLiteral("Wrote %1 (restoration sheet %2, edition %3 of unit %4, SHA-256 %5)\n")
-                     .arg(wish.out)
+    run.out() << QStringLiteral("Wrote %1 (%2 %3, edition %4 of unit %5, SHA-256 %6)\n")
+                     .arg(wish.out, nounOf(wish.kind))
                      .arg(kept->number)
                      .arg(kept->edition)
-                     .arg(facts->tag, kept->sha256.left(16));
+                     .arg(tagText(unit.unit.tag), kept->sha256.left(16));
     return Exit::Done;
 }
 

@@ -46,7 +46,8 @@ void printStanding(QTextStream &out, const Standing &stand)
     if (!stand.otherLoose.isEmpty())
         loose << stand.otherLoose;
     if (!loose.isEmpty())
-        out << "Loose: " << loose.join(QStringLiteral(", ")) << '\n';
+        out << "Loose: " << loose.join(QStringLiteral(", "))
+            << (stand.counted.count > 0 ? QStringLiteral(" (%1)").arg(stand.counted.text()) : QString()) << '\n';
     for (const Symptom &symptom : stand.openSymptoms)
         out << "Open symptom: " << symptom.text << '\n';
     for (const OutOfSpec &point : stand.outside)

@@ -26,6 +26,8 @@ Exit runTakeIn(Invocation &);
 Exit runJot(Invocation &);
 Exit runPhoto(Invocation &);
 Exit runStage(Invocation &);
+Exit runBringIn(Invocation &);
+Exit runLearn(Invocation &);
 Exit runUndo(Invocation &);
 Exit runRedo(Invocation &);
 Exit runShow(Invocation &);

@@ -16,7 +16,7 @@ Exit runImport(Invocation &run)
     if (auto read = options.read(run.arguments(), 2, 2); !read)
         return run.misuse(read.trouble().sentence());
     if (!options.has(QStringLiteral("as")))
-        return run.misuse(QStringLiteral("Say what the file holds: --as units, comparables, open-repair-data or json."));
+        return run.misuse(QStringLiteral("Say what the file holds: --as units, comparables, open-repair-data, json, model-notes or fault-tables."));
     const QString kind = options.value(QStringLiteral("as"));
     if (auto can = canImport(kind); !can)
         return run.misuse(can.trouble().sentence());
@@ -52,10 +52,11 @@ Exit runExport(Invocation &run)
     Options options(run);
     options.add(QStringLiteral("as"), QStringLiteral("kind"));
     options.add(QStringLiteral("o"), QStringLiteral("FILE"));
+    options.add(QStringLiteral("model"), QStringLiteral("maker and model"));
     if (auto read = options.read(run.arguments(), 1, 1); !read)
         return run.misuse(read.trouble().sentence());
     if (!options.has(QStringLiteral("as")))
-        return run.misuse(QStringLiteral("Say what is written: --as csv, json or open-repair-data."));
+        return run.misuse(QStringLiteral("Say what is written: --as csv, json, open-repair-data, model-notes or fault-tables."));
     if (auto can = canExport(options.value(QStringLiteral("as"))); !can)
         return run.misuse(can.trouble().sentence());
     const QString file = options.value(QStringLiteral("o"));
@@ -66,7 +67,7 @@ Exit runExport(Invocation &run)
         return run.refuse(desk.trouble());
     if (auto other = notTheBook(file, options.at(0)); !other)
         return run.refuse(other.trouble());
-    const auto report = exportFile(**desk, options.value(QStringLiteral("as")), file);
+    const auto report = exportFile(**desk, options.value(QStringLiteral("as")), file, options.value(QStringLiteral("model")));
     if (!report)
         return run.refuse(report.trouble());
     run.out() << report->sentence << '\n';

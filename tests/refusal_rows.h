@@ -93,10 +93,18 @@ set BOOK country Narnia -> 1 ISO 3166
 
 // The last ones: over the workbook itself, by its name, by another path, by a link and by a second name of the same file.
 inline const auto paperRows = uR"(
+bring-in BOOK 1 -> 2 Something is missing
+bring-in BOOK 1 luck -> 2 faults, notes or teardown
+bring-in BOOK 1 teardown -> 2 another unit's TAG
+bring-in BOOK 1 teardown --of 77 -> 1 77
+bring-in BOOK 1 notes -> 1 no notes on this unit's maker and model
+bring-in BOOK 1 faults --for lavender -> 1 no symptom reads "lavender"
+learn BOOK 1 -> 1 no maker or no model
+learn BOOK 77 -> 1 77
 paper BOOK 1 quote -o @new.pdf -> 2 does not write the paper "quote" yet
 paper BOOK 1 bill -o @new.pdf -> 2 does not write the paper "bill" yet
 paper BOOK 1 label -o @new.pdf -> 2 does not write the paper "label" yet
-paper BOOK 1 putting-back -o @new.pdf -> 2 does not write the paper "putting-back" yet
+paper BOOK 1 putting-back -o @new.pdf -> 1 nothing of it is off
 paper BOOK 1 order -o @new.pdf -> 2 does not write the paper "order" yet
 paper BOOK 1 ledger -o @new.pdf -> 2 does not write the paper "ledger" yet
 paper BOOK 1 poem -o @new.pdf -> 2 "poem" is no kind of paper; choose one of restoration, quote, bill, label, putting-back

@@ -21,13 +21,14 @@ Expected<void> check(const QString &did, const QString &kind, const QStringList 
 const QStringList &importKinds()
 {
     static const QStringList list{QStringLiteral("units"), QStringLiteral("comparables"), QStringLiteral("open-repair-data"),
-                                  QStringLiteral("json")};
+                                  QStringLiteral("json"), QStringLiteral("model-notes"), QStringLiteral("fault-tables")};
     return list;
 }
 
 const QStringList &exportKinds()
 {
-    static const QStringList list{QStringLiteral("csv"), QStringLiteral("json"), QStringLiteral("open-repair-data")};
+    static const QStringList list{QStringLiteral("csv"), QStringLiteral("json"), QStringLiteral("open-repair-data"),
+                                  QStringLiteral("model-notes"), QStringLiteral("fault-tables")};
     return list;
 }
 

@@ -2,6 +2,7 @@
 
 #include "model/exchange/csv_writer.h"
 #include "model/exchange/exchange_kinds.h"
+#include "model/exchange/knowledge_files.h"
 #include "model/exchange/open_repair.h"
 #include "model/exchange/whole_file.h"
 #include "model/exchange/workbook_json.h"
@@ -102,7 +103,7 @@ QString mustStay(const QString &file)
 
 } // namespace
 
-Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString &file)
+Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString &file, const QString &model)
 {
     if (const auto can = canExport(kind); !can)
         return can.trouble();
@@ -114,6 +115,8 @@ Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString
     if (!device.start())
         return Trouble{did, device.errorString(), {}};
     const auto written = kind == QLatin1String("csv") ? writeList(desk, device)
+                         : kind == QLatin1String("model-notes")  ? writeNotesFile(desk, device, model)
+                         : kind == QLatin1String("fault-tables") ? writeTablesFile(desk, device)
                          : kind == QLatin1String("json")
                              ? writeWorkbookJson(device, [&desk](const Kind &each) { return desk.listRows(each); })
                              : writeRepairData(desk, device);
@@ -121,7 +124,10 @@ Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString
         return written.trouble(); // the half-written copy goes with `device`
     if (!device.commit())
         return Trouble{did, device.errorString(), QStringLiteral("make room, or choose another place")};
-    const QString noun = kind == QLatin1String("json") ? QStringLiteral("record") : QStringLiteral("unit");
+    const QString noun = kind == QLatin1String("json")           ? QStringLiteral("record")
+                         : kind == QLatin1String("model-notes")  ? QStringLiteral("model")
+                         : kind == QLatin1String("fault-tables") ? QStringLiteral("fault table")
+                                                                 : QStringLiteral("unit");
     return ExportReport{
         *written,
         QStringLiteral("%1 %2%3 written to %4").arg(*written).arg(noun, *written == 1 ? QString() : QStringLiteral("s"), shown)};

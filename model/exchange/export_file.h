@@ -10,7 +10,7 @@ struct ExportReport {
 };
 
 /// Writes the workbook's units or all its records to a file, which appears whole or not at all; an existing file is replaced, but
-/// never a workbook. `kind` is one of exportKinds().
-[[nodiscard]] Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString &file);
+/// never a workbook. `kind` is one of exportKinds(); `model` ("Maker Model") narrows model-notes to that one.
+[[nodiscard]] Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString &file, const QString &model = {});
 
 } // namespace ts

@@ -1,6 +1,7 @@
 #include "model/exchange/import_file.h"
 
 #include "model/exchange/exchange_kinds.h"
+#include "model/exchange/knowledge_files.h"
 #include "model/exchange/read_comparables.h"
 #include "model/exchange/read_open_repair.h"
 #include "model/exchange/read_units.h"
@@ -85,6 +86,8 @@ QString counted(qint64 count, const QString &kind)
 {
     const QString one = kind == QLatin1String("comparables") ? QStringLiteral("comparable")
                         : kind == QLatin1String("json")      ? QStringLiteral("record")
+                        : kind == QLatin1String("model-notes")  ? QStringLiteral("model")
+                        : kind == QLatin1String("fault-tables") ? QStringLiteral("fault table")
                                                              : QStringLiteral("unit");
     return QString::number(count) + QLatin1Char(' ') + one + (count == 1 ? QString() : QStringLiteral("s"));
 }
@@ -112,6 +115,8 @@ Expected<ImportReport> importFile(Desk &desk, const QString &file, const QString
     auto imported = kind == QLatin1String("units")         ? readUnitList(desk, device, did, options)
                     : kind == QLatin1String("comparables") ? readComparableList(desk, device, did, options)
                     : kind == QLatin1String("json")        ? readWorkbook(desk, device, did)
+                    : kind == QLatin1String("model-notes")  ? readNotesFile(desk, device, did)
+                    : kind == QLatin1String("fault-tables") ? readTablesFile(desk, device, did)
                                                            : readRepairData(desk, device, did);
     if (!imported)
         return imported.trouble();

@@ -98,8 +98,11 @@ void settle(FaultBoard &board)
 void remark(FaultBoard &board, const QList<Cause> &causes)
 {
     board.remarks << QStringLiteral("One cause per symptom is assumed.");
-    const auto typed = std::count_if(causes.begin(), causes.end(), [](const Cause &cause) { return cause.weight.has_value(); });
-    if (typed > 0)
+    const auto typed = std::count_if(causes.begin(), causes.end(),
+                                     [](const Cause &cause) { return cause.weight.has_value() && cause.weightFrom.isEmpty(); });
+    if (std::any_of(causes.begin(), causes.end(), [](const Cause &cause) { return !cause.weightFrom.isEmpty(); }))
+        board.remarks << QStringLiteral("Weights that were brought in say where they come from; those typed count as they are.");
+    else if (typed > 0)
         board.remarks << QStringLiteral("Likelihoods start from the weights that were typed.");
     else if (causes.size() > 1)
         board.remarks << QStringLiteral("No weights were typed: all causes start alike.");
@@ -154,7 +157,8 @@ FaultBoard boardOf(const UnitFile &file, const BenchFile &, const Id<Symptom> &s
                                    cause.text,
                                    isSomethingElse(cause.text),
                                    cause.state,
-                                   cause.weight.has_value(),
+                                   cause.weight.has_value() && cause.weightFrom.isEmpty(),
+                                   cause.weightFrom,
                                    weights[i],
                                    0,
                                    {},
@@ -166,8 +170,8 @@ FaultBoard boardOf(const UnitFile &file, const BenchFile &, const Id<Symptom> &s
             board.confirmed << cause.id;
     }
     for (const Check &check : ofSymptom<Check>(file, symptom))
-        board.checks << BoardCheck{check.id,      check.text,   check.minutes,
-                                   check.cameOut, check.result, marksOf(file, check.id, causes)};
+        board.checks << BoardCheck{
+            check.id, check.text, check.minutes, check.wanted, check.cameOut, check.result, marksOf(file, check.id, causes)};
     remark(board, causes);
     settle(board);
     sortCauses(board);

@@ -11,6 +11,7 @@ struct BoardCause {
     bool somethingElse = false; ///< whatever is not on the list
     CauseState state = CauseState::Open;
     bool weightTyped = false; ///< else it shares what the typed weights leave
+    QString weightFrom;       ///< where a weight that was brought in comes from: "2 of your 5 closed units of this model; …"
     double before = 0;        ///< likelihood by the weights alone, 0 to 1; all of a board add up to 1
     double now = 0; ///< after the checks and what was settled by hand; all add up to 1 (all 0 where nothing is left; each
                     ///< confirmed one is 1)
@@ -32,6 +33,7 @@ struct BoardCheck {
     Id<Check> id;
     QString text;
     std::optional<int> minutes;
+    QString wanted; ///< what a good unit shows
     CameOut cameOut = CameOut::NotDone;
     QString result;
     QList<BoardMark> marks; ///< one for each cause of the board, in their order

@@ -99,8 +99,10 @@ Jotted jotThink(const Jotting &jotting)
         cause.state = CauseState::Open;
         cause.settledAt = {};
     }
-    if (percent)
+    if (percent) {
         cause.weight = *percent / 100;
+        cause.weightFrom.clear(); // one's own now
+    }
     if (minutes)
         cause.fixMinutes = minutes;
 

@@ -130,9 +130,10 @@ void offerFor(Gatherer &gatherer, const QString &word, const QString &before, co
         offerNeeds(gatherer, before, typed, file, NeedState::Needed);
     } else if (word == QLatin1String("need")) {
         offerNeeds(gatherer, before, typed, file, NeedState::Fitted);
-    } else if (word == QLatin1String("off")) { // once more
-        gatherer.offerAll(before, typed, file.all<TeardownItem>(), &TeardownItem::what,
-                          [](const TeardownItem &each) { return each.state == TeardownState::Back; });
+    } else if (word == QLatin1String("off")) { // as known of the model, or once more
+        gatherer.offerAll(before, typed, file.all<TeardownItem>(), &TeardownItem::what, [](const TeardownItem &each) {
+            return each.state == TeardownState::On || each.state == TeardownState::Back;
+        });
     } else if (word == QLatin1String("back")) {
         gatherer.offerAll(before, typed, file.all<TeardownItem>(), &TeardownItem::what,
                           [](const TeardownItem &each) { return each.state == TeardownState::Off; });

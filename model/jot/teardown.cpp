@@ -12,27 +12,45 @@ Jotted jotOff(const Jotting &jotting)
         if (jotting.text.startsWith(word, Qt::CaseInsensitive))
             return asNote(jotting); // "off to lunch" came off no unit
     const TeardownLine line = splitTeardown(jotting.text);
-    TeardownItem item = jotting.fresh<TeardownItem>();
-    for (const TeardownItem &each : jotting.file.all<TeardownItem>())
-        item.position = std::max(item.position, each.position);
-    ++item.position;
-    item.what = line.what;
-    item.fasteners = line.fasteners;
-    item.fastenerCount = line.fastenerCount;
-    item.springs = line.springs;
-    item.connectors = line.connectors;
-    item.keptIn = line.keptIn;
+    // What notes or another unit said would come off, comes off now: what the line says more is taken over.
+    const QList<TeardownItem> &items = jotting.file.all<TeardownItem>();
+    const auto known = bestNamed(
+        items, line.what, &TeardownItem::what, [](const TeardownItem &each) { return each.state == TeardownState::On; },
+        Likeness::Beginning);
+    TeardownItem item = known ? *known.record : jotting.fresh<TeardownItem>();
+    if (known) {
+        item.state = TeardownState::Off;
+        item.at = jotting.maker.now();
+    } else {
+        for (const TeardownItem &each : items)
+            item.position = std::max(item.position, each.position);
+        ++item.position;
+        item.what = line.what;
+    }
+    const auto take = [](QString &into, const QString &said) { into = said.isEmpty() ? into : said; };
+    if (!line.fasteners.isEmpty())
+        item.fastenerCount = line.fastenerCount;
+    take(item.fasteners, line.fasteners);
+    take(item.springs, line.springs);
+    take(item.connectors, line.connectors);
+    take(item.keptIn, line.keptIn);
     QString sentence = QStringLiteral("Off: ") + shown(item.what);
     for (const QString &more : {item.fasteners, item.springs, item.connectors})
         if (!more.isEmpty())
             sentence += QStringLiteral(", ") + shown(more);
     if (!item.keptIn.isEmpty())
         sentence += QStringLiteral(", in ") + shown(item.keptIn);
-    return {QStringLiteral("teardown"),
-            QStringLiteral("teardown, off"),
-            sentence + QStringLiteral(" · number %1").arg(item.position),
-            {},
-            Change(sentence).add(item)};
+    Jotted jotted{QStringLiteral("teardown"), QStringLiteral("teardown, off"),
+                  sentence + QStringLiteral(" · number %1").arg(item.position), {}, Change(sentence)};
+    if (known && !item.caution.isEmpty())
+        jotted.preview += QStringLiteral(" · caution: ") + shown(item.caution);
+    if (known && !item.marks.isEmpty())
+        jotted.preview += QStringLiteral(" · marks: ") + shown(item.marks);
+    if (known)
+        jotted.change.edit(*known.record, item);
+    else
+        jotted.change.add(item);
+    return jotted;
 }
 
 Jotted jotBack(const Jotting &jotting)

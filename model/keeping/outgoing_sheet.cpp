@@ -3,6 +3,7 @@
 #include "model/exchange/whole_file.h"
 #include "model/paper/restoration.h"
 #include "model/records/settings.h"
+#include "model/records/tag_text.h"
 
 namespace ts {
 
@@ -35,22 +36,20 @@ PageSize benchPageSize(const BenchFile &bench)
     return bench.setting(settings::paperSize) == QLatin1String("Letter") ? PageSize::Letter : PageSize::A4;
 }
 
-Expected<Paper> handOver(Desk &desk, const Id<Unit> &unit, RestorationFacts facts, const SheetWish &wish)
+Expected<Paper> handOver(Desk &desk, const Unit &unit, const OutgoingPaper &outgoing, const SheetWish &wish)
 {
     Paper paper = desk.maker().fresh<Paper>();
-    paper.unit = unit;
-    paper.kind = PaperKind::Restoration;
-    paper.madeAt = facts.madeAt.toUTC();
+    paper.unit = unit.id;
+    paper.kind = outgoing.kind;
+    paper.madeAt = outgoing.madeAt.toUTC();
     paper.format = wish.format;
-    paper.title = facts.name;
+    paper.title = outgoing.title;
     const bool printed = wish.file.isEmpty();
-    const auto sentence =
-        QStringLiteral("Restoration sheet of %1 %2").arg(facts.tag, printed ? QStringLiteral("printed") : QStringLiteral("written"));
+    const auto sentence = QStringLiteral("%1 of %2 %3").arg(outgoing.noun, tagText(unit.tag),
+                                                           printed ? QStringLiteral("printed") : QStringLiteral("written"));
     WholeFile file(wish.file);
     const auto kept = desk.applyPaper(paper, sentence, [&](const Paper &numbered) -> Expected<QByteArray> {
-        facts.number = numbered.number;
-        facts.edition = numbered.edition;
-        auto bytes = wish.format == QLatin1String("html") ? Expected<QByteArray>(restorationHtml(facts)) : restorationPdf(facts, wish.size);
+        auto bytes = outgoing.make(numbered);
         if (bytes && !printed)
             if (auto written = filled(wish.file, file, *bytes); !written)
                 return written.trouble();
@@ -59,6 +58,22 @@ Expected<Paper> handOver(Desk &desk, const Id<Unit> &unit, RestorationFacts fact
     if (kept && !printed && !file.commit())
         return cannotWrite(wish.file, file, QStringLiteral("the workbook kept its copy as edition %1").arg(kept->edition));
     return kept;
+}
+
+Expected<Paper> handOver(Desk &desk, const Id<Unit> &unit, RestorationFacts facts, const SheetWish &wish)
+{
+    const auto of = desk.get(unit);
+    if (!of)
+        return of.trouble();
+    return handOver(desk, *of,
+                    {PaperKind::Restoration, QStringLiteral("Restoration sheet"), facts.name, facts.madeAt,
+                     [&](const Paper &numbered) {
+                         facts.number = numbered.number;
+                         facts.edition = numbered.edition;
+                         return wish.format == QLatin1String("html") ? Expected<QByteArray>(restorationHtml(facts))
+                                                                     : restorationPdf(facts, wish.size);
+                     }},
+                    wish);
 }
 
 Expected<void> writeWhole(const QString &file, const QByteArray &bytes)

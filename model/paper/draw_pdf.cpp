@@ -1,61 +1,18 @@
 #include "model/paper/draw_pdf.h"
 
 #include "model/paper/fill_restoration.h"
-#include "model/paper/pdf_date.h"
-
-#include <QBuffer>
-#include <QGuiApplication>
-#include <QPageSize>
-#include <QPainter>
-#include <QPdfWriter>
+#include "model/paper/write_pdf.h"
 
 namespace ts {
-
-namespace {
-
-constexpr int resolution = 1200;
-
-/// Hash tables made while this lives are in the same order in every run. The PDF writer keeps its fonts in one and writes them in
-/// its order; tables made before keep the seed they have.
-class SteadyHashes {
-public:
-    SteadyHashes() { QHashSeed::setDeterministicGlobalSeed(); }
-    ~SteadyHashes() { QHashSeed::resetRandomGlobalSeed(); }
-    Q_DISABLE_COPY_MOVE(SteadyHashes)
-};
-
-} // namespace
 
 Expected<QByteArray> restorationPdf(const RestorationFacts &facts, PageSize size)
 {
     const auto did = QStringLiteral("Cannot make the restoration sheet");
-    if (!qobject_cast<QGuiApplication *>(QCoreApplication::instance()))
-        return Trouble{did, QStringLiteral("there is nothing to draw with"), QStringLiteral("set QT_QPA_PLATFORM to offscreen")};
-
+    if (auto can = canDraw(did); !can)
+        return can.trouble();
     const PaperPages pages(facts, size);
-    QByteArray pdf;
-    QBuffer out(&pdf);
-    out.open(QIODevice::WriteOnly);
-    {
-        const SteadyHashes steady;
-        QPdfWriter writer(&out);
-        writer.setResolution(resolution);
-        writer.setTitle(QStringLiteral("%1: %2, tag %3").arg(sheetName(facts), facts.name, facts.tag));
-        writer.setCreator(QStringLiteral("Turnscrew"));
-        writer.setPageSize(QPageSize(size == PageSize::A4 ? QPageSize::A4 : QPageSize::Letter));
-        writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-        QPainter painter;
-        if (!painter.begin(&writer))
-            return Trouble{did, QStringLiteral("the page could not be begun"), {}};
-        painter.scale(resolution / 96.0, resolution / 96.0);
-        for (int page = 0; page < pages.count(); ++page) {
-            if (page > 0 && !writer.newPage())
-                return Trouble{did, QStringLiteral("a page could not be added"), {}};
-            pages.paint(painter, page);
-        }
-    }
-    setCreationDate(pdf, facts.madeAt);
-    return pdf;
+    return writePdf({did, QStringLiteral("%1: %2, tag %3").arg(sheetName(facts), facts.name, facts.tag), facts.madeAt, size,
+                     pages.count(), [&pages](QPainter &painter, int number) { pages.paint(painter, number); }});
 }
 
 } // namespace ts

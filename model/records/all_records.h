@@ -10,6 +10,13 @@
 #include "model/records/contact.h"
 #include "model/records/decision.h"
 #include "model/records/fee_rule.h"
+#include "model/records/known_cause.h"
+#include "model/records/known_check.h"
+#include "model/records/known_mark.h"
+#include "model/records/known_paper.h"
+#include "model/records/known_part.h"
+#include "model/records/known_proof.h"
+#include "model/records/known_teardown.h"
 #include "model/records/left_off.h"
 #include "model/records/lot.h"
 #include "model/records/meter.h"
@@ -50,6 +57,13 @@
     X(Check) \
     X(Bearing) \
     X(ModelNotes) \
+    X(KnownCause) \
+    X(KnownCheck) \
+    X(KnownMark) \
+    X(KnownTeardown) \
+    X(KnownPart) \
+    X(KnownProof) \
+    X(KnownPaper) \
     X(TestPoint) \
     X(Meter) \
     X(MeterRange) \

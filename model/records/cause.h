@@ -22,6 +22,7 @@ struct Cause : Record<Cause> {
     QString text;
     CauseState state = CauseState::Open;
     std::optional<double> weight; ///< 0 to 1 as typed
+    QString weightFrom; ///< where the weight comes from, where it was not typed: "2 of 5 closed units of this model"
     std::optional<int> fixMinutes;
     std::optional<Money> fixCost;
     std::optional<double> fixOdds; ///< chance that the fix can be had, 0 to 1
@@ -44,6 +45,7 @@ struct Cause : Record<Cause> {
         fields("fix_odds", &Cause::fixOdds);
         fields("reason", &Cause::reason).searched();
         fields("settled_at", &Cause::settledAt);
+        fields("weight_from", &Cause::weightFrom);
     }
 };
 

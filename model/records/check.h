@@ -22,6 +22,7 @@ struct Check : Record<Check> {
     Id<Symptom> symptom;
     QString text;
     std::optional<int> minutes;
+    QString wanted; ///< what a good unit shows
     CameOut cameOut = CameOut::NotDone;
     QString result;
     QDateTime doneAt;
@@ -39,6 +40,7 @@ struct Check : Record<Check> {
         fields("came_out", &Check::cameOut);
         fields("result", &Check::result).searched();
         fields("done_at", &Check::doneAt);
+        fields("wanted", &Check::wanted).searched();
     }
 };
 

@@ -5,7 +5,7 @@
 
 namespace ts {
 
-/// What is known of a model across units.
+/// What is known of a model across units; of a whole category where neither maker nor model is named.
 struct ModelNotes : Record<ModelNotes> {
     QString maker;
     QString makerModel;
@@ -26,7 +26,7 @@ struct ModelNotes : Record<ModelNotes> {
     template <class Collector>
     static void describe(Collector &fields)
     {
-        fields("maker", &ModelNotes::maker).required().searched();
+        fields("maker", &ModelNotes::maker).searched();
         fields("maker_model", &ModelNotes::makerModel).searched();
         fields("category", &ModelNotes::category);
         fields("variants", &ModelNotes::variants).searched();

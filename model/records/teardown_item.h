@@ -6,13 +6,15 @@
 
 namespace ts {
 
-enum class TeardownState { Off, Back, LeftOut };
+/// On: known to come off, from notes or from another unit, and not taken off yet.
+enum class TeardownState { Off, Back, LeftOut, On };
 
 template <>
 struct Words<TeardownState> {
     static constexpr std::array list{std::pair{TeardownState::Off, "off"},
                                      std::pair{TeardownState::Back, "back"},
-                                     std::pair{TeardownState::LeftOut, "left_out"}};
+                                     std::pair{TeardownState::LeftOut, "left_out"},
+                                     std::pair{TeardownState::On, "on"}};
 };
 
 /// What came off.

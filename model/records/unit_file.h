@@ -20,9 +20,13 @@ struct OfUnit {
     static constexpr bool value = requires(R r) { { r.unit } -> std::same_as<Id<Unit> &>; };
 };
 template <class R>
+struct OfNotes {
+    static constexpr bool value = requires(R r) { { r.modelNotes } -> std::same_as<Id<ModelNotes> &>; };
+};
+template <class R>
 struct OfBench {
-    // What is not a unit's and is small enough to be held whole. Parts, batches and comparables are asked for when needed.
-    static constexpr bool value = !OfUnit<R>::value && !std::is_same_v<R, Unit> && !std::is_same_v<R, Part> && !std::is_same_v<R, Batch>;
+    // What is not a unit's and is small enough to be held whole. Parts, batches, comparables and what is known of one model are asked for when needed.
+    static constexpr bool value = !OfUnit<R>::value && !OfNotes<R>::value && !std::is_same_v<R, Unit> && !std::is_same_v<R, Part> && !std::is_same_v<R, Batch>;
 };
 } // namespace detail
 

@@ -1,3 +1,4 @@
+#include "model/records/notes_file.h"
 #include "model/sums/category_facts.h"
 #include "model/sums/standing.h"
 
@@ -125,18 +126,12 @@ QList<Hazard> hazardsOf(const Unit &unit)
     return hazards;
 }
 
-bool sameName(const QString &a, const QString &b)
-{
-    return a.simplified().compare(b.simplified(), Qt::CaseInsensitive) == 0;
-}
-
 /// What the notes on this unit's model warn of.
 QStringList modelCautions(const UnitFile &file, const BenchFile &bench)
 {
     QStringList lines;
     for (const ModelNotes &notes : bench.all<ModelNotes>())
-        if (!notes.removed && !notes.maker.isEmpty() && sameName(notes.maker, file.unit.maker) &&
-            sameName(notes.makerModel, file.unit.makerModel))
+        if (areOf(notes, file.unit))
             for (const QString &line : notes.cautions.split(QLatin1Char('\n'), Qt::SkipEmptyParts))
                 lines << line.trimmed();
     return lines;

@@ -150,7 +150,7 @@ private:
     void teardown()
     {
         for (const TeardownItem &item : m_file.all<TeardownItem>()) {
-            if (item.removed || item.state == TeardownState::Back)
+            if (item.removed || item.state == TeardownState::Back || item.state == TeardownState::On)
                 continue;
             const QString because = item.leftOutBecause.trimmed();
             if (item.state == TeardownState::Off)

@@ -1,6 +1,7 @@
 #include "model/sums/stage_rules.h"
 
 #include "model/records/tag_text.h"
+#include "model/sums/loose.h"
 
 namespace ts {
 
@@ -18,12 +19,8 @@ InTheWay inTheWay(const UnitFile &file, Stage to)
         if (to == Stage::Ready && proof.kind == ProofKind::ElectricalSafety)
             way.canBeOverruled = false;
     }
-    QStringList loose;
-    for (const TeardownItem &item : file.all<TeardownItem>())
-        if (!item.removed && item.state == TeardownState::Off)
-            loose << item.what;
-    if (!loose.isEmpty())
-        way.reasons << QStringLiteral("still off: ") + loose.join(QStringLiteral(", "));
+    if (const QString loose = looseItems(file); !loose.isEmpty())
+        way.reasons << QStringLiteral("still off: ") + loose;
     for (const LeftOff &left : file.all<LeftOff>()) {
         if (left.removed || left.doNotPower.trimmed().isEmpty())
             continue;
@@ -37,11 +34,27 @@ InTheWay inTheWay(const UnitFile &file, Stage to)
 Expected<Change> ruledStageChange(const UnitFile &file, const StageWish &wish, Maker &maker)
 {
     const InTheWay way = inTheWay(file, wish.stage);
-    const bool overruled = way.canBeOverruled && !wish.because.trimmed().isEmpty();
+    const bool overruled = !way.reasons.isEmpty() && way.canBeOverruled && !wish.because.trimmed().isEmpty();
     if (!way.reasons.isEmpty() && !overruled)
         return Trouble{QStringLiteral("Unit %1 was not moved to %2").arg(tagText(file.unit.tag), stageText(wish.stage)), way.reasons.join(QStringLiteral("; ")),
                        way.canBeOverruled ? QStringLiteral("put it right, or say why it goes there all the same") : QStringLiteral("put it right first")};
-    return stageChange(file.unit, wish, maker);
+    auto change = stageChange(file.unit, wish, maker);
+    if (!change || !overruled)
+        return change;
+    // What is still off stays out, for the reason given: named in the sentence, and on the sheet from then on.
+    const QString loose = looseItems(file);
+    for (const TeardownItem &item : file.all<TeardownItem>()) {
+        if (item.removed || item.state != TeardownState::Off)
+            continue;
+        TeardownItem out = item;
+        out.state = TeardownState::LeftOut;
+        out.leftOutBecause = wish.because.trimmed();
+        out.backAt = maker.now();
+        change->edit(item, out);
+    }
+    if (!loose.isEmpty())
+        change->setSentence(change->sentence() + QStringLiteral("; left out: ") + loose);
+    return change;
 }
 
 } // namespace ts

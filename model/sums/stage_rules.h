@@ -17,7 +17,8 @@ struct InTheWay {
 /// do-not-power; from Ready to Offered and back nothing is asked again.
 [[nodiscard]] InTheWay inTheWay(const UnitFile &file, Stage to);
 
-/// stageChange held against the above: refused with the reasons, unless the wish says why it goes there all the same.
+/// stageChange held against the above: refused with the reasons, unless the wish says why it goes there all the same. Teardown items
+/// that are still off are then left out for that reason, and the sentence names them.
 [[nodiscard]] Expected<Change> ruledStageChange(const UnitFile &file, const StageWish &wish, Maker &maker);
 
 } // namespace ts

@@ -127,6 +127,7 @@ Standing standing(const UnitFile &file, const BenchFile &bench)
     }
     std::stable_sort(stands.fasteners.begin(), stands.fasteners.end(),
                      [](const FastenerCount &a, const FastenerCount &b) { return a.count > b.count; });
+    stands.counted = looseOf(file);
     stands.cautions = cautions(file, bench);
     return stands;
 }

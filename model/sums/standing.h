@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/records/unit_file.h"
+#include "model/sums/loose.h"
 #include "model/sums/verdict.h"
 
 namespace ts {
@@ -31,6 +32,7 @@ struct Standing {
     QList<Need> awaited;            ///< needed or ordered, soonest due first, then in order of recording
     QList<TeardownItem> loose;      ///< still off, last off first: the order to put back
     QList<FastenerCount> fasteners; ///< of the loose items, as far as their texts can be read; most first
+    Loose counted;                  ///< the small things of the loose items by kind, and how far putting back has come
     QString otherLoose;             ///< loose things beside the teardown items, as typed
     QStringList keptIn;             ///< where the loose things lie, each once
     QStringList cautions;

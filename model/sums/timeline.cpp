@@ -237,6 +237,8 @@ private:
 
     void teardown(const TeardownItem &r)
     {
+        if (r.state == TeardownState::On)
+            return; // nothing was done yet
         add(r, r.at, EventKind::Teardown, QStringLiteral("Off: ") + r.what,
             joined({r.fasteners.isEmpty() && r.fastenerCount ? QStringLiteral("%1 fasteners").arg(*r.fastenerCount) : r.fasteners,
                     r.connectors, r.springs, r.marks, said(QStringLiteral("kept in "), r.keptIn), r.caution}));
