@@ -110,9 +110,10 @@ double Search::open(const Standpoint &at)
     const double total = at.total();
     if (const auto known = m_memory->worth.find(key); known != m_memory->worth.end())
         return known->second * total;
-    if (--m_left < 0)
-        return 0;
     std::vector<Option> all = options(m_puzzle, at);
+    m_left -= static_cast<int>(all.size());
+    if (m_left < 0)
+        return 0;
     for (Option &option : all)
         option.bound = option.cost + following(m_puzzle, at, option, [this](const Standpoint &after) {
                            return solved(after) ? 0 : atLeast(m_puzzle, after);
@@ -164,7 +165,9 @@ Prospect Search::from(const Standpoint &at)
         return prospect;
     const std::vector<Option> all = options(m_puzzle, at);
     // Every first move is followed to its end, not the best alone: people see what the others would bring.
-    m_left = m_steps;
+    // A board with so many moves cannot be played to its end within the steps; they are not spent on trying.
+    constexpr std::size_t hopeless = 24;
+    m_left = all.size() > hopeless ? -1 : m_steps;
     std::vector<double> worth;
     for (const Option &option : all)
         worth.push_back(option.cost + following(m_puzzle, at, option, [this](const Standpoint &after) { return open(after); }));

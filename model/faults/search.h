@@ -29,7 +29,7 @@ struct Prospect {
 /// another could be at the most. The same puzzle gives the same answer on every machine: steps are counted, not time.
 class Search {
 public:
-    /// `steps`: how many standpoints may be opened before it gives up being exact.
+    /// `steps`: how many moves may be weighed before it gives up being exact.
     explicit Search(Puzzle puzzle, int steps = usualSteps);
     ~Search();
     Search(const Search &) = delete;
@@ -40,7 +40,7 @@ public:
     /// The expected minutes × total weight of the best way, or nothing where it took too many steps.
     [[nodiscard]] std::optional<double> exact(const Standpoint &at);
 
-    static constexpr int usualSteps = 4000;
+    static constexpr int usualSteps = 150'000;
 
 private:
     struct Memory;

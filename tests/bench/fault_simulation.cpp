@@ -181,7 +181,7 @@ Mean measured(const Puzzle &puzzle, quint32 seed)
         for (std::size_t h = 0; h < habits.size(); ++h)
             mean.habit[h] += minutesBy(habits[h], puzzle, draw) / draws;
     }
-    Search patient(puzzle, 3'000'000);
+    Search patient(puzzle, 50'000'000);
     const Standpoint start = startOf(puzzle);
     const auto best = patient.exact(start);
     mean.best = best ? *best / start.total() : std::nan("");
