@@ -74,6 +74,7 @@ void Workspace::build()
     column->setSpacing(0);
     column->addWidget(m_strip);
     column->addWidget(m_notice);
+    column->addWidget(clock()->question());
     column->addWidget(m_panes, 1);
     column->addWidget(m_photos->tray());
     column->addWidget(m_said);
