@@ -17,8 +17,11 @@ namespace ts::testing {
 /// The workspace of an open desk, shown, with a style of its own.
 class WindowUnderTest {
 public:
-    explicit WindowUnderTest(Desk &desk) : m_style(*qobject_cast<QApplication *>(QCoreApplication::instance())), m_workspace(desk, m_style)
+    /// `memory`: what this computer remembers, if anything.
+    explicit WindowUnderTest(Desk &desk, Memory *memory = nullptr)
+        : m_style(*qobject_cast<QApplication *>(QCoreApplication::instance())), m_workspace(desk, m_style)
     {
+        m_workspace.work().setMemory(memory);
         m_workspace.resize(1440, 900);
         m_workspace.show();
         [[maybe_unused]] const bool shown = QTest::qWaitForWindowExposed(&m_workspace);

@@ -39,7 +39,7 @@ QVariant FoundModel::data(const QModelIndex &index, int role) const
         // Of a unit's words the first two lines are its tag and its name, which stand before it already.
         if (!found)
             return foundGroupName(line.group);
-        return found->kind == QLatin1String("unit") ? QString() : QString(found->text).replace(QLatin1Char('\n'), QLatin1String(" · ")).simplified();
+        return found->kind == QLatin1String("unit") ? QString() : QString(found->text).replace(QLatin1Char('\n'), QStringLiteral(" · ")).simplified();
     case Qt::AccessibleTextRole:
         return found ? tr("%1 %2: %3").arg(index.data(Tag).toString(), found->unitName, index.data().toString()) : foundGroupName(line.group);
     case IsHeading:
@@ -55,6 +55,8 @@ QVariant FoundModel::data(const QModelIndex &index, int role) const
 
 Qt::ItemFlags FoundModel::flags(const QModelIndex &index) const
 {
+    if (!index.isValid())
+        return Qt::NoItemFlags;
     return at(index.row()) ? Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren : Qt::ItemNeverHasChildren;
 }
 

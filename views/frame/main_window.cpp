@@ -152,6 +152,8 @@ void MainWindow::backUpOnLeaving()
 
 void MainWindow::closeBook()
 {
+    if (m_workspace && !m_workspace->mayClose([this] { closeBook(); }))
+        return;
     // The menu that asked for it belongs to the workbook that goes away.
     QMetaObject::invokeMethod(
         this,
@@ -184,6 +186,11 @@ void MainWindow::setLargeType(bool large)
 
 void MainWindow::closeEvent(QCloseEvent *event)
 {
+    // Later, because the answer's own button goes away with the window.
+    if (m_workspace && !m_workspace->mayClose([this] { QMetaObject::invokeMethod(this, &QWidget::close, Qt::QueuedConnection); })) {
+        event->ignore();
+        return;
+    }
     m_memory.setState(QStringLiteral("window"), saveGeometry());
     leaveBook();
     event->accept();

@@ -10,6 +10,8 @@
 #include "views/rack/rack_pane.h"
 #include "views/take_in/take_in_page.h"
 #include "views/unit/unit_pane.h"
+#include "views/standing/leaving_bar.h"
+#include "views/widgets/answers_bar.h"
 #include "views/widgets/notice_bar.h"
 
 #include <QDataStream>
@@ -75,6 +77,8 @@ void Workspace::build()
     column->addWidget(m_strip);
     column->addWidget(m_notice);
     column->addWidget(clock()->question());
+    m_leaving = new LeavingBar(m_work, clock()->clock(), this);
+    column->addWidget(m_leaving->bar());
     column->addWidget(m_panes, 1);
     column->addWidget(m_photos->tray());
     column->addWidget(m_said);
@@ -87,6 +91,12 @@ void Workspace::build()
 }
 
 Workspace::~Workspace() = default;
+
+bool Workspace::mayClose(std::function<void()> close)
+{
+    commitEdits();
+    return m_leaving->mayClose(std::move(close));
+}
 
 ClockBox *Workspace::clock() const
 {

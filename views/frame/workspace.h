@@ -11,6 +11,7 @@ class QStackedWidget;
 namespace ts {
 
 class ClockBox;
+class LeavingBar;
 class HelpCard;
 class NoticeBar;
 class PhotoDesk;
@@ -41,6 +42,8 @@ public:
     void showPlace(PlaceKey place);
     void takeIn(); ///< opens the page that takes a unit in
     void commitEdits();
+    /// Whether the window may close at once; else it is asked what to note before, and `close` is called after the answer.
+    [[nodiscard]] bool mayClose(std::function<void()> close);
     void explain(); ///< says what the page or place that is shown is for
 
     /// Sizes of the panes, to be remembered between two starts.
@@ -55,6 +58,7 @@ private:
     Strip *m_strip;
     NoticeBar *m_notice;
     SaidLine *m_said;
+    LeavingBar *m_leaving;
     LongWork *m_longWork;
     PhotoDesk *m_photos;
     RackPane *m_rackPane;

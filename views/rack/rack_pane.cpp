@@ -59,6 +59,10 @@ RackPane::RackPane(Workplace &workplace, QWidget *parent) : QFrame(parent), m_wo
     connect(m_typed, &QTimer::timeout, this, &RackPane::narrow);
     connect(m_view, &RackView::chosen, this, &RackPane::choose);
     connect(m_view, &RackView::entered, this, &RackPane::enter);
+    connect(m_view, &RackView::typed, this, [this](const QString &typed) {
+        m_filter->setFocus();
+        m_filter->setText(typed);
+    });
     connect(m_model, &RackModel::troubled, &m_work, [this](const QString &sentence) { m_work.refuse(sentence); });
     connect(&m_work, &Workplace::rackChanged, this, &RackPane::refresh);
     connect(&m_work, &Workplace::unitTaken, this, [this] { follow(true); });
@@ -207,7 +211,12 @@ bool RackPane::eventFilter(QObject *watched, QEvent *event)
     const bool enter = key == Qt::Key_Return || key == Qt::Key_Enter;
     if (enter || key == Qt::Key_Down) {
         narrow();
-        const int row = m_view->tagFrom(0, 1);
+        // A whole tag is that unit, whatever else has the same figures in it.
+        bool figures = false;
+        const int tag = m_filter->text().trimmed().toInt(&figures);
+        const auto named = figures && enter ? m_work.desk().unitByTag(tag) : Expected<Id<Unit>>(Id<Unit>());
+        const int exact = named ? m_model->rowOf(named->value) : -1;
+        const int row = exact >= 0 ? exact : m_view->tagFrom(0, 1);
         if (row >= 0) {
             choose(m_model->index(row));
             m_view->setFocus();

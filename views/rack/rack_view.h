@@ -27,10 +27,14 @@ public:
     [[nodiscard]] QModelIndex indexAt(const QPoint &point) const override;
     void scrollTo(const QModelIndex &index, ScrollHint hint = EnsureVisible) override;
 
+    /// Letters and figures that are typed here narrow the rack.
+    void keyboardSearch(const QString &typed) override { Q_EMIT this->typed(typed); }
+
     [[nodiscard]] int topRow() const; ///< the first row in sight, -1 where there is none
 
 Q_SIGNALS:
     void chosen(const QModelIndex &index); ///< by a click, or by the arrows after a moment
+    void typed(const QString &typed);
     void entered(const QModelIndex &index); ///< by Enter: it is opened to be worked on
 
 protected:

@@ -4,10 +4,10 @@
 #include "model/sums/fees.h"
 #include "model/sums/stage_rules.h"
 #include "views/style/style.h"
-#include "views/unit/typed_day.h"
 #include "views/widgets/card.h"
 #include "views/widgets/locale_text.h"
 #include "views/widgets/stage_names.h"
+#include "views/widgets/typed.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -77,7 +77,7 @@ QString shownMoney(const std::optional<Money> &money)
 
 Expected<Change> HeldAsk::change(const QString &) const
 {
-    const auto until = typedDay(m_until->text(), work().today());
+    const auto until = typed::dayOrNone(m_until->text(), work().today());
     if (!until)
         return until.trouble();
     Maker maker = work().maker();
@@ -235,7 +235,7 @@ void ClosedAsk::suggestFees()
 {
     const Id<Channel> channel = m_channel.known(work().bench());
     const auto price = typedMoney(m_price, work().currency());
-    const auto day = typedDay(m_soldOn->text(), work().today());
+    const auto day = typed::dayOrNone(m_soldOn->text(), work().today());
     const auto rules = rulesOn(work().bench(), channel, day && day->isValid() ? *day : work().today());
     m_rules->setText(channel.isNull() || rules.isEmpty() ? QString() : tr("By its rules %1 takes %2.").arg(m_channel.box()->currentText(), feeText(rules)));
     if (!m_feesTyped) {
@@ -261,7 +261,7 @@ Expected<Change> ClosedAsk::change(const QString &overruling) const
     const auto price = typedMoney(m_price, work().currency());
     const auto fees = typedMoney(m_fees, work().currency());
     const auto carriage = typedMoney(m_carriage, work().currency());
-    const auto day = typedDay(m_soldOn->text(), work().today());
+    const auto day = typed::dayOrNone(m_soldOn->text(), work().today());
     for (const auto *sum : {&price, &fees, &carriage})
         if (!*sum)
             return sum->trouble();
