@@ -19,6 +19,8 @@ void FoundDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option,
     const Ink &ink = m_style.ink();
     QRect line = option.rect.adjusted(10, 0, -10, 0);
     const auto words = [&](const QFont &font, const QColor &colour, const QString &text, int most) {
+        if (text.isEmpty())
+            return;
         painter->setFont(font);
         painter->setPen(colour);
         const QString shown = QFontMetrics(font).elidedText(text, Qt::ElideRight, most);

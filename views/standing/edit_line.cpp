@@ -13,6 +13,7 @@ EditLine::EditLine(const QString &name, const QString &empty, QWidget *parent) :
 {
     m_words = styledLabel("editable", {}, this);
     m_words->setWordWrap(true);
+    m_words->setIndent(0);
     m_words->setFocusPolicy(Qt::TabFocus);
     m_words->setCursor(Qt::IBeamCursor);
     m_words->installEventFilter(this);

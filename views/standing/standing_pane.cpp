@@ -198,7 +198,7 @@ void StandingPane::showMoney()
     };
     const bool sold = sheet.resaleFrom == QLatin1String("sold");
     m_moneyName->setText(sold ? tr("As it was sold") : tr("If finished and sold"));
-    put(m_spent, sheet.toDate(CostKey::Spent), false);
+    put(m_spent, sheet.spent.total, false); // money really out, as on the tag; the overhead that is only reckoned is on the Money page
     const auto profit = known(CostKey::ProfitBeforeHours);
     const bool loss = profit && profit->minor() < 0;
     m_profit->setLabel(loss ? tr("Loss, your hours aside") : tr("Profit, your hours aside"));

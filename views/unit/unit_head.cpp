@@ -10,6 +10,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace ts {
@@ -53,7 +54,15 @@ UnitHead::UnitHead(Workplace &workplace, QWidget *parent) : QFrame(parent), m_wo
 void UnitHead::resizeEvent(QResizeEvent *event)
 {
     const int photo = m_photo->isHidden() ? 0 : m_work.style().space(21) + gap::normal;
-    m_ribbon->setCompact(width() - 2 * gap::wide - photo - m_ribbon->wideWidth() < qMax(width() * 3 / 10, m_work.style().space(60)));
+    const bool compact = width() - 2 * gap::wide - photo - m_ribbon->wideWidth() < qMax(width() * 3 / 10, m_work.style().space(60));
+    if (compact != m_ribbon->isCompact()) {
+        m_ribbon->setCompact(compact);
+        // In the middle of being laid out nobody listens to a new height: it is said again afterwards.
+        QTimer::singleShot(0, this, [this] {
+            layout()->invalidate();
+            updateGeometry();
+        });
+    }
     QFrame::resizeEvent(event);
 }
 
