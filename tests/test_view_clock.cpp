@@ -5,22 +5,8 @@
 #include "views/clock/running_clock.h"
 #include "views/widgets/answers_bar.h"
 
-#include <QPushButton>
-
 using namespace ts;
 using namespace ts::testing;
-
-namespace {
-
-QPushButton *buttonWith(const QWidget &root, const QString &words)
-{
-    for (QPushButton *each : root.findChildren<QPushButton *>())
-        if (each->text().contains(words) && each->isVisible())
-            return each;
-    return nullptr;
-}
-
-} // namespace
 
 class TestViewClock : public QObject {
     Q_OBJECT

@@ -13,7 +13,6 @@
 
 #include <QLabel>
 #include <QLineEdit>
-#include <QPushButton>
 
 using namespace ts;
 using namespace ts::testing;
@@ -44,13 +43,6 @@ private:
     {
         StandLine *found = line(window, label);
         return found ? found->value() : QStringLiteral("(no line)");
-    }
-    static QPushButton *buttonWith(const QWidget &root, const QString &words)
-    {
-        for (QPushButton *each : root.findChildren<QPushButton *>())
-            if (each->text().contains(words) && each->isVisible())
-                return each;
-        return nullptr;
     }
     template <class R>
     R fresh()

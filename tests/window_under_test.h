@@ -9,6 +9,7 @@
 #include "views/unit/unit_pane.h"
 
 #include <QApplication>
+#include <QPushButton>
 #include <QTemporaryDir>
 #include <QtTest>
 
@@ -52,6 +53,15 @@ inline Unit benchUnit(Desk &desk, const QString &name, Category category = Categ
     unit.stageSince = unit.at;
     const auto applied = desk.apply(Change(QStringLiteral("Unit")).add(unit));
     return applied ? desk.get(unit.id).value() : unit;
+}
+
+/// The button below `root` that is seen and has these words on it, or nullptr.
+inline QPushButton *buttonWith(const QWidget &root, const QString &words)
+{
+    for (QPushButton *each : root.findChildren<QPushButton *>())
+        if (each->text().contains(words) && each->isVisible())
+            return each;
+    return nullptr;
 }
 
 /// Every widget below `root` that the keyboard reaches and that is seen, without an accessible name; empty where all is well.
