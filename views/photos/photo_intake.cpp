@@ -55,12 +55,15 @@ void PhotoIntake::beginLot()
 void PhotoIntake::next()
 {
     Lot &lot = m_lots.head();
+    const int number = m_number;
     Q_EMIT advanced(lot.total - static_cast<int>(lot.waiting.size()), lot.total);
+    if (number != m_number)
+        return; // whoever was told has stopped it
     if (lot.waiting.isEmpty())
         return endLot();
     const PhotoSource source = lot.waiting.takeFirst();
     m_background.run([source, pasted = tr("pasted picture")] { return prepared(source, pasted); },
-                     [this, number = m_number](const Expected<PreparedPhoto> &photo) {
+                     [this, number](const Expected<PreparedPhoto> &photo) {
                          if (number == m_number && isBusy())
                              arrived(photo);
                      });

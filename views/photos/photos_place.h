@@ -41,7 +41,7 @@ private:
     void showPicture(const Photo &photo);
     void showZoom();
 
-    PhotoListModel m_model;
+    PhotoListModel m_model{this};
     Id<Photo> m_current;
     QCache<QString, QImage> m_pictures;
     Background m_background;

@@ -1,6 +1,10 @@
 #include "views/widgets/ask.h"
 
+#include <QDesktopServices>
 #include <QFileDialog>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QUrl>
 #include <QVariant>
 #include <QWidget>
 
@@ -50,6 +54,25 @@ QString folder(QWidget *parent, const QString &title, const QString &folder)
     if (const auto answer = answered(parent, title))
         return *answer;
     return QFileDialog::getExistingDirectory(parent, title, folder);
+}
+
+bool show(QWidget *parent, const QString &file)
+{
+    if (const auto answer = answered(parent, file))
+        return !answer->isEmpty();
+    return QDesktopServices::openUrl(QUrl::fromLocalFile(file));
+}
+
+bool printer(QWidget *parent, const QString &title, QPrinter &printer)
+{
+    if (const auto answer = answered(parent, title)) {
+        printer.setOutputFormat(QPrinter::PdfFormat);
+        printer.setOutputFileName(*answer);
+        return !answer->isEmpty();
+    }
+    QPrintDialog dialog(&printer, parent);
+    dialog.setWindowTitle(title);
+    return dialog.exec() == QDialog::Accepted;
 }
 
 void answerFor(QWidget *parent, Answer answer)

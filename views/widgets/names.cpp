@@ -8,7 +8,7 @@ namespace {
 
 QString tr(const char *text)
 {
-    return QCoreApplication::translate("Names", text);
+    return QCoreApplication::translate("ts", text);
 }
 
 } // namespace
