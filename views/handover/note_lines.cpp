@@ -52,6 +52,7 @@ void NoteLines::refresh()
             m_lines.insert(i, addLine(note));
         m_lines.at(i).text->setRecorded(note ? note->text : QString());
         body()->insertWidget(static_cast<int>(i), m_lines.at(i).text);
+        m_lines.at(i).text->show(); // at once: the keyboard may go there before the layout comes to it
     }
 }
 

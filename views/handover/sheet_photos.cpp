@@ -12,12 +12,20 @@
 
 namespace ts {
 
+namespace {
+
+constexpr double tileSize = 0.84; // three side by side in the narrowest card
+constexpr int tilesInRow = 3;
+constexpr int mostRows = 4;
+
+} // namespace
+
 SheetPhotos::SheetPhotos(Workplace &workplace, QWidget *parent) : Card(tr("Photos"), parent), m_work(workplace)
 {
     m_list = new QListView(this);
     m_list->setAccessibleName(tr("Photos for the sheet"));
     m_list->setModel(&m_model);
-    m_list->setItemDelegate(new PhotoTile(m_work.style(), m_work.thumbnails(), m_list));
+    m_list->setItemDelegate(new PhotoTile(m_work.style(), m_work.thumbnails(), m_list, tileSize));
     m_list->setViewMode(QListView::IconMode);
     m_list->setMovement(QListView::Static);
     m_list->setResizeMode(QListView::Adjust);
@@ -65,8 +73,8 @@ void SheetPhotos::refresh()
     const int row = qMax(0, m_model.rowOf(before));
     if (row < m_model.rowCount())
         m_list->setCurrentIndex(m_model.index(row));
-    const int lines = m_model.rowCount() > 6 ? 3 : m_model.rowCount() > 3 ? 2 : 1;
-    m_list->setFixedHeight(lines * m_work.style().space(18) + gap::small);
+    const int lines = qBound(1, (m_model.rowCount() + tilesInRow - 1) / tilesInRow, mostRows);
+    m_list->setFixedHeight(lines * m_work.style().space(18 * tileSize) + gap::tight);
     m_list->setHidden(m_model.rowCount() == 0);
     showState();
 }

@@ -75,11 +75,14 @@ QVariant PhotoListModel::data(const QModelIndex &index, int role) const
     }
 }
 
-PhotoTile::PhotoTile(const Style &style, Thumbnails &thumbnails, QObject *parent) : QStyledItemDelegate(parent), m_style(style), m_thumbnails(thumbnails) {}
+PhotoTile::PhotoTile(const Style &style, Thumbnails &thumbnails, QObject *parent, double size)
+    : QStyledItemDelegate(parent), m_style(style), m_thumbnails(thumbnails), m_size(size)
+{
+}
 
 QSize PhotoTile::sizeHint(const QStyleOptionViewItem &, const QModelIndex &) const
 {
-    return {m_style.space(25), m_style.space(18)};
+    return {m_style.space(25 * m_size), m_style.space(18 * m_size)};
 }
 
 void PhotoTile::paint(QPainter *painter, const QStyleOptionViewItem &option, const QModelIndex &index) const

@@ -36,13 +36,15 @@ private:
 /// Paints a photo as a small rounded picture, with a mark where it goes on the sheet.
 class PhotoTile : public QStyledItemDelegate {
 public:
-    PhotoTile(const Style &style, Thumbnails &thumbnails, QObject *parent = nullptr);
+    /// `size` is relative to the tiles of the photos' own place.
+    PhotoTile(const Style &style, Thumbnails &thumbnails, QObject *parent = nullptr, double size = 1);
     void paint(QPainter *painter, const QStyleOptionViewItem &option, const QModelIndex &index) const override;
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override;
 
 private:
     const Style &m_style;
     Thumbnails &m_thumbnails;
+    double m_size;
 };
 
 } // namespace ts
