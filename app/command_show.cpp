@@ -1,11 +1,11 @@
 // show: the rack, or all of one unit with what is computed from it.
 #include "app/commands.h"
+#include "app/money_facts.h"
 #include "app/print_faults.h"
 #include "app/unit_document.h"
 
 #include "model/records/stage_change.h"
 #include "model/records/tag_text.h"
-#include "model/sums/cost_sheet.h"
 #include "model/sums/standing.h"
 #include "model/sums/timeline.h"
 
@@ -89,7 +89,7 @@ QString stageLine(const Unit &unit)
     return line;
 }
 
-void printUnit(QTextStream &out, const UnitFile &file, const BenchFile &bench, const QDateTime &now)
+void printUnit(QTextStream &out, const UnitFile &file, const BenchFile &bench, const UnitMoney &money)
 {
     const Unit &unit = file.unit;
     out << tagText(unit.tag) << "  " << unit.name << "  (" << stageLine(unit) << ")\n";
@@ -110,13 +110,14 @@ void printUnit(QTextStream &out, const UnitFile &file, const BenchFile &bench, c
     printStanding(out, stand);
     printLog(out, timeline(file, bench));
     printFaults(out, file, bench);
-    const CostSheet sheet = costSheet(file, bench, now);
+    const CostSheet &sheet = money.sheet;
     out << "\nHours to date: " << durationText(sheet.hours.minutes()) << '\n';
     for (const CostLine &line : sheet.lines)
         if (line.toDate)
             out << "  " << line.text.leftJustified(36) << line.toDate->display().rightJustified(12) << '\n';
     for (const QString &remark : sheet.remarks)
         out << "  " << remark << '\n';
+    printMoney(out, money);
     if (!stand.cautions.isEmpty())
         out << "\nCautions\n";
     for (const QString &caution : stand.cautions)
@@ -154,10 +155,14 @@ Exit runShow(Invocation &run)
     const auto file = (*desk)->unitFile(*id);
     if (!file)
         return run.refuse(file.trouble());
+    const auto asked = moneyQuestion(**desk, *file, *bench, run.clock().now());
+    if (!asked)
+        return run.refuse(asked.trouble());
+    const UnitMoney money = unitMoney(*asked);
     if (json)
-        run.print(unitDocument(*file, *bench, run.clock().now()));
+        run.print(unitDocument(*file, *bench, money));
     else
-        printUnit(run.out(), *file, *bench, run.clock().now());
+        printUnit(run.out(), *file, *bench, money);
     return Exit::Done;
 }
 

@@ -31,6 +31,8 @@ Exit runLearn(Invocation &);
 Exit runUndo(Invocation &);
 Exit runRedo(Invocation &);
 Exit runShow(Invocation &);
+Exit runBench(Invocation &);
+Exit runDecide(Invocation &);
 Exit runPaper(Invocation &);
 Exit runJudge(Invocation &);
 Exit runReckon(Invocation &);

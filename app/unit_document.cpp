@@ -2,9 +2,9 @@
 
 #include "app/fault_document.h"
 #include "app/json_values.h"
+#include "app/money_facts.h"
 
 #include "model/records/tag_text.h"
-#include "model/sums/cost_sheet.h"
 #include "model/sums/electrical_safety.h"
 #include "model/sums/standing.h"
 #include "model/sums/timeline.h"
@@ -161,27 +161,17 @@ void insertWork(QJsonObject &document, const UnitFile &file)
                     }));
 }
 
-void insertMoney(QJsonObject &document, const UnitFile &file, const BenchFile &bench, const QDateTime &now)
+void insertMoney(QJsonObject &document, const UnitMoney &money)
 {
-    const CostSheet sheet = costSheet(file, bench, now);
     document.insert(QStringLiteral("hours"),
-                    QJsonObject{{QStringLiteral("minutes_to_date"), sheet.hours.minutes()},
-                                {QStringLiteral("minutes_planned"), numberOrNull(sheet.minutesPlanned)}});
-    document.insert(QStringLiteral("money"),
-                    QJsonObject{{QStringLiteral("currency"), sheet.currency.code()},
-                                {QStringLiteral("spent"), sheet.spent.total.decimal()},
-                                {QStringLiteral("break_even"), moneyOrNull(sheet.toDate(CostKey::BreakEven))},
-                                {QStringLiteral("resale_middle"), moneyOrNull(sheet.toDate(CostKey::Resale))},
-                                {QStringLiteral("profit_low"), QJsonValue()},
-                                {QStringLiteral("profit_middle"), moneyOrNull(sheet.toDate(CostKey::ProfitBeforeHours))},
-                                {QStringLiteral("profit_high"), QJsonValue()},
-                                {QStringLiteral("per_hour"), moneyOrNull(sheet.toDate(CostKey::EarnedPerHour))},
-                                {QStringLiteral("ways_out"), QJsonArray()}});
+                    QJsonObject{{QStringLiteral("minutes_to_date"), money.sheet.hours.minutes()},
+                                {QStringLiteral("minutes_planned"), numberOrNull(money.sheet.minutesPlanned)}});
+    document.insert(QStringLiteral("money"), moneyObject(money));
 }
 
 } // namespace
 
-QJsonObject unitDocument(const UnitFile &file, const BenchFile &bench, const QDateTime &now)
+QJsonObject unitDocument(const UnitFile &file, const BenchFile &bench, const UnitMoney &money)
 {
     QJsonObject document;
     const Standing stand = standing(file, bench);
@@ -200,7 +190,7 @@ QJsonObject unitDocument(const UnitFile &file, const BenchFile &bench, const QDa
     for (const QString &caution : stand.cautions)
         cautions << caution;
     document.insert(QStringLiteral("cautions"), cautions);
-    insertMoney(document, file, bench, now);
+    insertMoney(document, money);
     return document;
 }
 

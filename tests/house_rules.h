@@ -28,6 +28,7 @@ inline const Arrows &arrows()
             {QStringLiteral("model/records"), rooms("values")},
             {QStringLiteral("model/sums"), rooms("values records")},
             {QStringLiteral("model/faults"), rooms("values records sums")},
+            {QStringLiteral("model/money"), rooms("values records sums faults")},
             {QStringLiteral("model/jot"), rooms("values records sums")},
             {QStringLiteral("model/store"), rooms("values records")},
             {QStringLiteral("model/desk"), rooms("values records store")},
@@ -36,7 +37,7 @@ inline const Arrows &arrows()
             {QStringLiteral("model/paper"), rooms("values records sums")},
             {QStringLiteral("model/keeping"), rooms("values records sums desk exchange media paper")},
             {QStringLiteral("model/demo"), rooms("values records sums desk jot media paper keeping")},
-            {QStringLiteral("views"), rooms("values records sums faults jot desk paper media exchange keeping")},
+            {QStringLiteral("views"), rooms("values records sums faults money jot desk paper media exchange keeping")},
         };
         all.insert(QStringLiteral("app"), all.keys());
         return all;
