@@ -109,6 +109,7 @@ private:
                 each.upTo = upTo;
                 each.odds = cause.odds;
                 each.index = index++;
+                m_shares.push_back(upTo);
                 std::tie(each.minutes, each.minutesScale) = tableOf(cause.minutes);
                 std::tie(each.cost, each.costScale) = tableOf(cause.cost);
                 ready.push_back(each);
@@ -270,13 +271,16 @@ private:
         made.chanceOfLoss = all.losses / n;
         made.chanceRepaired = all.repaired / n;
         std::size_t index = 0;
-        for (const OpenSymptom &symptom : m_terms.symptoms)
+        for (const OpenSymptom &symptom : m_terms.symptoms) {
+            double upTo = 0;
             for (const CauseWeight &cause : symptom.causes) {
+                const double share = std::min(1.0, m_shares[index]) - upTo;
+                upTo += share;
                 const auto &of = all.causes[index++];
                 const double times = std::max(1, of.times);
-                made.causes << CauseOutcome{symptom.text,   cause.text,         of.times / n,
-                                            of.net / times, of.minutes / times, of.cost / times};
+                made.causes << CauseOutcome{symptom.text, cause.text, share, of.net / times, of.minutes / times, of.cost / times};
             }
+        }
         return made;
     }
 
@@ -288,6 +292,7 @@ private:
     std::vector<std::pair<ThreePoint, std::unique_ptr<DrawTable>>> m_shapes;
     std::vector<std::vector<ReadyCause>> m_symptoms;
     std::size_t m_causeCount = 0;
+    std::vector<double> m_shares; ///< of each cause with those before it in its symptom
     std::vector<double> m_net, m_perHour, m_minutes, m_parts, m_days, m_price;
 };
 

@@ -194,9 +194,21 @@ private:
             say(QStringLiteral("One that does not work is taken to fetch 15 to 50 %, likely 30 %, of a working one (common "
                                "practice, no sale tells)."));
         }
-        m_made.terms.chance = 1; // of repair: the odds of each fix say it; a plan's own chance speaks while no cause does
-        if (m_plan && m_plan->chance && m_made.terms.symptoms.isEmpty() && m_asked.file.unit.stage < Stage::Proving)
+        takeChance();
+    }
+
+    /// Of repair. The odds of each fix say it once causes are known; until then the plan does, or the owner's record.
+    void takeChance()
+    {
+        m_made.terms.chance = 1;
+        if (!m_made.terms.symptoms.isEmpty())
+            return;
+        if (m_plan && m_plan->chance && m_asked.file.unit.stage < Stage::Proving) {
             m_made.terms.chance = std::clamp(*m_plan->chance, 0.0, 1.0);
+        } else if (m_asked.file.unit.stage < Stage::Bench) {
+            m_made.terms.chance = m_record.repaired.share;
+            say(m_record.repaired.why);
+        }
     }
 
     void takeSale()

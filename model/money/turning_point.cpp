@@ -25,7 +25,7 @@ public:
         TurningPoint turn;
         QStringList words{QStringLiteral("%1 leads").arg(wayText(best.way))};
         if (m_next) {
-            words.last() += QStringLiteral(" by %1 over: %2")
+            words.last() += QStringLiteral(" by %1 over “%2”")
                                 .arg((best.afterHours - m_next->afterHours).display(), wayText(m_next->way).toLower());
             const int more = best.minutes - m_next->minutes;
             words << (more >= 0 ? QStringLiteral("for %1 more").arg(durationText(more))
