@@ -1,9 +1,12 @@
 // The forecast's draws against known answers, closed forms and quadrature, and one thread against two.
 #include "model/money/counter_draws.h"
+#include "model/money/drawn_quantiles.h"
 #include "model/money/forecast.h"
 #include "model/sums/beta.h"
 #include "model/sums/normal.h"
 #include "tests/testing.h"
+
+#include <QRandomGenerator>
 
 #include <cmath>
 
@@ -65,6 +68,7 @@ private Q_SLOTS:
     void salesAgainstTheKernel();
     void sameSeedSameAnswer();
     void fewDraws();
+    void quantilesOfDraws();
 };
 
 void TestMoneyForecast::generatorKnownAnswers()
@@ -277,6 +281,34 @@ void TestMoneyForecast::fewDraws()
         const Forecast made = forecastOf(terms, {count, 1, 2});
         QCOMPARE(made.draws, count);
         QVERIFY(made.minutes.low <= made.minutes.middle && made.minutes.middle <= made.minutes.high);
+    }
+}
+
+void TestMoneyForecast::quantilesOfDraws()
+{
+    // Type 8 of the published quantile table: Q01 (NIST e-Handbook 7.2.6.2), and by its rule, h = 1/3 + (12 + 1/3) p, the others.
+    const auto nist = tenthMiddleNinth(
+        {95.1772, 95.1567, 95.1937, 95.1959, 95.1442, 95.0610, 95.1591, 95.1195, 95.1772, 95.0925, 95.1990, 95.1682});
+    wantNear(nist[0], 95.0610 + (1.0 / 3 + 37.0 / 30 - 1) * (95.0925 - 95.0610), 1e-9);
+    wantNear(nist[1], (95.1591 + 95.1682) / 2, 1e-9);
+    wantNear(nist[2], 95.197243, 1e-5);
+    // Random lists of every shape against the weighted sample's quantiles, which are checked in test_sums_estimates.
+    QRandomGenerator random(31);
+    for (int round = 0; round < 400; ++round) {
+        std::vector<double> values;
+        QList<Weighted> same;
+        const int count = 1 + random.bounded(200);
+        for (int i = 0; i < count; ++i) {
+            const double value = round % 3 == 0   ? random.bounded(5)
+                                 : round % 3 == 1 ? std::exp(40 * random.generateDouble())
+                                                  : -random.generateDouble();
+            values.push_back(value);
+            same << Weighted{value, 1};
+        }
+        const auto found = tenthMiddleNinth(values);
+        const WeightedSample sample(same);
+        for (const auto &[got, p] : {std::pair{found[0], 0.1}, {found[1], 0.5}, {found[2], 0.9}})
+            wantNear(got, sample.quantile(p), 1e-9 * (1 + std::abs(got)));
     }
 }
 

@@ -1,6 +1,7 @@
 #include "model/money/forecast.h"
 
 #include "model/money/counter_draws.h"
+#include "model/money/drawn_quantiles.h"
 
 #include <algorithm>
 #include <cmath>
@@ -215,28 +216,10 @@ private:
         return sums;
     }
 
-    /// Quantiles by type 8 of the draws, found without sorting them all.
-    static Spread spreadOf(std::vector<double> &values, double sum)
+    static Spread spreadOf(const std::vector<double> &values, double sum)
     {
-        const auto n = static_cast<double>(values.size());
-        Spread made;
-        made.mean = sum / n;
-        auto from = values.begin();
-        for (const auto &[p, place] : {std::pair{0.5, &made.middle}, {0.1, &made.low}, {0.9, &made.high}}) {
-            const double h = std::clamp(1.0 / 3 + (n + 1.0 / 3) * p, 1.0, n);
-            const auto below = static_cast<std::ptrdiff_t>(std::floor(h)) - 1;
-            const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-            // The middle was found first: what is below it is on one side now, what is above on the other.
-            const auto begin = p > 0.5 ? middle : from;
-            const auto end = p < 0.5 && values.size() > 20 ? middle : values.end();
-            std::nth_element(begin, values.begin() + below, end);
-            const double lower = values[static_cast<std::size_t>(below)];
-            const double upper = h > std::floor(h) && below + 1 < static_cast<std::ptrdiff_t>(values.size())
-                                     ? *std::min_element(values.begin() + below + 1, end)
-                                     : lower;
-            *place = lower + (h - std::floor(h)) * (upper - lower);
-        }
-        return made;
+        const auto found = tenthMiddleNinth(values);
+        return {found[0], found[1], found[2], sum / static_cast<double>(values.size())};
     }
 
     Forecast summedUp(const Sums &all, int threads)
