@@ -8,6 +8,8 @@
 #include <QProcess>
 #include <QtTest>
 
+#include "tests/testing.h"
+
 namespace ts::testing {
 
 /// What one run of the program came to.
@@ -44,7 +46,7 @@ inline Answer finished(QProcess &process, const QString &program, const QStringL
 inline Answer program(const QStringList &arguments)
 {
     QProcess process;
-    return finished(process, QStringLiteral(PROGRAM), arguments);
+    return finished(process, programFile(), arguments);
 }
 
 /// The program by way of a shell, for what cannot be said otherwise; "$0" is the program.
@@ -52,7 +54,7 @@ inline Answer shell(const QString &line, const QStringList &arguments = {})
 {
     QProcess process;
     return finished(process, QStringLiteral("/bin/sh"),
-                    QStringList{QStringLiteral("-c"), line, QStringLiteral(PROGRAM)} + arguments);
+                    QStringList{QStringLiteral("-c"), line, programFile()} + arguments);
 }
 
 inline QByteArray contents(const QString &path)

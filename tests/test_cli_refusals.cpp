@@ -239,7 +239,7 @@ private Q_SLOTS:
         Child other([&](const Child::Say &say) {
             if (::geteuid() == 0 && ::setuid(65534) != 0) // permissions do not bind root
                 return say("cannot");
-            if (::access(PROGRAM, X_OK) != 0)
+            if (::access(qPrintable(programFile()), X_OK) != 0)
                 return say("cannot");
             qputenv("GCOV_PREFIX", anyones.toUtf8()); // a build that counts lines keeps its counts where this account may write
             say(QByteArray::number(program({u"show"_s, book}).status));

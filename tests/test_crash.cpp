@@ -162,7 +162,7 @@ private Q_SLOTS:
         const QString book = m_books.fresh(engine);
         const auto turnscrew = [](const QStringList &arguments) {
             auto process = std::make_unique<QProcess>();
-            process->start(QStringLiteral(PROGRAM), arguments);
+            process->start(programFile(), arguments);
             return process;
         };
         const auto ends = [](QProcess &process) {

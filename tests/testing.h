@@ -21,6 +21,12 @@ template <class T>
     return result ? QString() : result.trouble().sentence();
 }
 
+/// The program that was built with the tests. Found from where they are, so that a test is the same whichever build it is of.
+[[nodiscard]] inline QString programFile()
+{
+    return QCoreApplication::applicationDirPath() + QStringLiteral("/../turnscrew");
+}
+
 /// The folder of published check values and real records beside the project, or an empty text where it is not there.
 [[nodiscard]] QString sharedFolder();
 
