@@ -3,6 +3,7 @@
 #include "app/fault_document.h"
 #include "app/json_values.h"
 #include "app/money_facts.h"
+#include "app/reading_document.h"
 
 #include "model/records/tag_text.h"
 #include "model/sums/electrical_safety.h"
@@ -17,49 +18,6 @@
 namespace ts {
 
 namespace {
-
-QJsonObject readingObject(const Reading &reading)
-{
-    const auto judged = judge(reading);
-    const bool figure = reading.value && reading.value->sense() != Sense::OverRange;
-    return {{QStringLiteral("point"), reading.name},
-            {QStringLiteral("value"), figure ? QJsonValue(reading.value->value()) : QJsonValue()},
-            {QStringLiteral("unit"), reading.value ? textOrNull(reading.value->measure().text()) : QJsonValue()},
-            {QStringLiteral("sense"), reading.value ? QJsonValue(toWord(reading.value->sense())) : QJsonValue()},
-            {QStringLiteral("wanted_low"), judged ? numberOrNull(judged->low) : QJsonValue()},
-            {QStringLiteral("wanted_high"), judged ? numberOrNull(judged->high) : QJsonValue()},
-            {QStringLiteral("uncertainty"), numberOrNull(reading.uncertainty)},
-            {QStringLiteral("phase"), toWord(reading.phase)},
-            {QStringLiteral("verdict"), toWord(judged ? judged->verdict : Verdict::NoLimit)},
-            {QStringLiteral("chance_within"), judged ? numberOrNull(judged->chanceWithin) : QJsonValue()},
-            {QStringLiteral("meter"), textOrNull(reading.meterName)},
-            {QStringLiteral("conditions"), textOrNull(reading.conditions)}};
-}
-
-QJsonObject soakObject(const UnitFile &file, const Soak &soak)
-{
-    // From harmless to telling: the worst verdict speaks for the soak.
-    constexpr std::array order{Verdict::NoLimit, Verdict::Within, Verdict::TooCloseToCall, Verdict::Outside};
-    const auto rank = [&order](Verdict verdict) { return std::find(order.begin(), order.end(), verdict); };
-    qsizetype count = 0;
-    std::optional<Verdict> worst;
-    for (const Reading &reading : file.all<Reading>()) {
-        if (reading.soak != soak.id)
-            continue;
-        ++count;
-        if (!reading.value)
-            continue;
-        const auto judged = judge(*reading.value, reading.wanted.isNone() ? soak.wanted : reading.wanted, reading.uncertainty);
-        if (judged && (!worst || rank(judged->verdict) > rank(*worst)))
-            worst = judged->verdict;
-    }
-    return {{QStringLiteral("name"), soak.name},
-            {QStringLiteral("readings"), count},
-            {QStringLiteral("drift_per_hour"), QJsonValue()},
-            {QStringLiteral("drift_low"), QJsonValue()},
-            {QStringLiteral("drift_high"), QJsonValue()},
-            {QStringLiteral("verdict"), wordOrNull(worst)}};
-}
 
 void insertIdentity(QJsonObject &document, const Unit &unit, const BenchFile &bench)
 {
@@ -118,10 +76,10 @@ QJsonArray proofList(const UnitFile &file)
     return list;
 }
 
-void insertWork(QJsonObject &document, const UnitFile &file)
+void insertWork(QJsonObject &document, const UnitFile &file, const BenchFile &bench, const QDateTime &now)
 {
-    document.insert(QStringLiteral("readings"), each<Reading>(file, readingObject));
-    document.insert(QStringLiteral("soaks"), each<Soak>(file, [&](const Soak &soak) { return soakObject(file, soak); }));
+    document.insert(QStringLiteral("readings"), each<Reading>(file, [&](const Reading &reading) { return readingObject(reading, bench); }));
+    document.insert(QStringLiteral("soaks"), each<Soak>(file, [&](const Soak &soak) { return soakObject(file, soak, now); }));
     document.insert(
         QStringLiteral("steps"), each<Step>(file, [](const Step &step) {
             return QJsonObject{{QStringLiteral("text"), step.text}, {QStringLiteral("minutes"), numberOrNull(step.minutes)}};
@@ -185,7 +143,7 @@ QJsonObject unitDocument(const UnitFile &file, const BenchFile &bench, const Uni
             {QStringLiteral("text"), event.detail.isEmpty() ? event.text : event.text + QStringLiteral(": ") + event.detail}};
     document.insert(QStringLiteral("log"), log);
     insertFaultFinding(document, file, bench);
-    insertWork(document, file);
+    insertWork(document, file, bench, now);
     QJsonArray cautions;
     for (const QString &caution : stand.cautions)
         cautions << caution;

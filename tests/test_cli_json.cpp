@@ -275,6 +275,24 @@ private Q_SLOTS:
         QVERIFY(unit.value(u"hours"_s).toObject().value(u"minutes_planned"_s).isNull());
     }
 
+    void aReadingSaysHowSureItIs()
+    {
+        const QString book = m_books.fresh(u"sqlite"_s);
+        TS_RUN(u"demo"_s, book);
+        TS_RUN(u"jot"_s, book, u"42"_s, u"trial point = 11.92 V want 12 V 5% with bench meter"_s);
+        const QJsonObject shown = program({u"show"_s, book, u"42"_s, u"--json"_s}).json();
+        QJsonObject reading;
+        for (const QJsonValue &each : shown.value(u"readings"_s).toArray())
+            if (each.toObject().value(u"point"_s) == u"trial point"_s)
+                reading = each.toObject();
+        // The demo's bench meter: 0.3 % + 1 count of 0.01 V on its 40 V range; by hand a = 0.04576 V, a rectangle (JCGM 100, 4.3.7).
+        QVERIFY2(std::fabs(reading.value(u"uncertainty"_s).toDouble() - 1.959964 * 0.04576 / std::sqrt(3.0)) < 1e-6,
+                 QJsonDocument(reading).toJson().constData());
+        QCOMPARE(reading.value(u"budget"_s).toArray().size(), 2);
+        QCOMPARE(reading.value(u"calibration_overdue"_s), QJsonValue(false));
+        QCOMPARE(reading.value(u"verdict"_s).toString(), u"within"_s);
+    }
+
     void theRackHasAllKeys()
     {
         const QJsonObject rack = shown({});

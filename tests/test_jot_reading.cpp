@@ -62,6 +62,38 @@ private Q_SLOTS:
                                                 "insulation tester, 1000 MΩ range"));
     }
 
+    void severalTimes()
+    {
+        JotBench bench;
+        const Jotted jotted = bench.put(QStringLiteral("CN2.4 = 11.92; 11.93; 11,91 V want 12 V 5% with bench meter"));
+        const Reading reading = bench.last<Reading>();
+        QCOMPARE(reading.value->text(), QStringLiteral("11.92 V"));
+        // By hand: a = 0.5 % of 11.92 V + 2 counts of 0.01 V = 0.0796 V; s = 0.01 V over three: u = √((a/√3)² + (0.01/√3)²),
+        // and the t law of some thousand degrees of freedom is within 3e-4 of the normal one.
+        QVERIFY(std::abs(*reading.uncertainty / (1.959964 * std::hypot(0.0796, 0.01) / std::sqrt(3.0)) - 1) < 3e-4);
+        QVERIFY2(jotted.preview.contains(QStringLiteral("mean of 3 readings · meter: bench meter, 40 V range")),
+                 qPrintable(jotted.preview));
+        // Without a meter the repeats alone say how sure it is: t of 95 % with 2 degrees of freedom is 4.303 (JCGM 100, table
+        // G.2).
+        bench.put(QStringLiteral("ripple = 8; 10; 12 mV"));
+        QVERIFY(std::abs(*bench.last<Reading>().uncertainty - 4.303 * 2 / std::sqrt(3.0)) < 0.001);
+        bench.put(QStringLiteral("CN2.4 = 12; 13")); // the unit of the point
+        QCOMPARE(bench.last<Reading>().value->text(), QStringLiteral("12.5 V"));
+        QCOMPARE(bench.preview(QStringLiteral("CN2.4 = 12; grey V")).what, QStringLiteral("note"));
+        QVERIFY(bench.preview(QStringLiteral("CN2.4 = 11.92 V ± 0.5 V with bench meter"))
+                    .preview.contains(QStringLiteral("± 0.5 V")));
+    }
+
+    void meterOverdue()
+    {
+        JotBench bench;
+        bench.bench.all<Meter>().first().calibrationDue = bench.now().date().addDays(1);
+        QVERIFY(!bench.preview(QStringLiteral("a = 1 V with bench meter")).preview.contains(QStringLiteral("calibration")));
+        bench.bench.all<Meter>().first().calibrationDue = QDate(2020, 5, 31);
+        const QString preview = bench.preview(QStringLiteral("a = 1 V with bench meter")).preview;
+        QVERIFY2(preview.contains(QStringLiteral("4 V range, its calibration was due on 2020-05-31")), qPrintable(preview));
+    }
+
     void decibels()
     {
         JotBench bench;

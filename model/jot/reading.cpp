@@ -5,6 +5,9 @@
 #include "model/jot/reading_words.h"
 #include "model/jot/test_point_of.h"
 #include "model/sums/meter_spec.h"
+#include "model/sums/metering/budget.h"
+#include "model/sums/metering/calibration.h"
+#include "model/sums/metering/repeats.h"
 #include "model/sums/verdict.h"
 
 #include <algorithm>
@@ -66,12 +69,25 @@ Expected<double> spreadOf(const QString &text, const Quantity &value)
 struct Understood {
     Quantity value;
     Limit wanted;
+    QList<Quantity> repeats; ///< the readings whose mean the value is; empty where there is one
 };
+
+/// One value, or the mean of several parted by semicolons.
+Expected<Quantity> valueIn(const QString &text, const Measure &unit)
+{
+    if (!text.contains(QLatin1Char(';')))
+        return Quantity::parse(text, unit);
+    const auto repeats = repeatedReadings(text, unit);
+    const auto mean = repeats ? budgetOf({*repeats, {}, {}, {}}) : Expected<Budget>(repeats.trouble());
+    if (!mean)
+        return mean.trouble();
+    return mean->value;
+}
 
 /// Value and limit, each read with the other's unit where it has none itself. The trouble's `did` says what is no value or limit.
 Expected<Understood> understand(const ReadingLine &line, const Measure &usual, const Limit &pointWants)
 {
-    auto value = Quantity::parse(line.value, usual);
+    auto value = valueIn(line.value, usual);
     Limit wanted = pointWants;
     if (!line.want.isEmpty()) {
         const auto limit = Limit::parse(line.want, value ? value->measure() : usual);
@@ -81,7 +97,7 @@ Expected<Understood> understand(const ReadingLine &line, const Measure &usual, c
     }
     const Measure unit = wanted.measure().isNone() ? usual : wanted.measure();
     if (!unit.isNone())
-        if (auto again = Quantity::parse(line.value, unit))
+        if (auto again = valueIn(line.value, unit))
             value = again;
     if (const auto bare = Quantity::parse(line.value); bare && bare->sense() == Sense::OverRange)
         value = bare; // over range has no unit but the one that was typed
@@ -89,35 +105,41 @@ Expected<Understood> understand(const ReadingLine &line, const Measure &usual, c
         return Trouble{QStringLiteral("%1 is no value").arg(inQuotes(line.value)), {}, {}};
     if (value->measure().isNone() && !unit.isNone() && value->sense() != Sense::OverRange)
         value = Quantity(value->value(), unit, value->sense());
-    return Understood{*value, wanted};
+    const auto repeats = line.value.contains(QLatin1Char(';')) ? repeatedReadings(line.value, value->measure())
+                                                               : Expected<QList<Quantity>>(QList<Quantity>());
+    return Understood{*value, wanted, repeats ? *repeats : QList<Quantity>()};
 }
 
-/// Sets the reading's meter and its uncertainty; answers the words for the preview.
-QString useMeter(Reading &reading, const QString &name, const BenchFile &bench)
+/// Sets the reading's meter, and its uncertainty; answers the words for the preview.
+QString useMeter(Reading &reading, const QList<Quantity> &repeats, const QString &name, const BenchFile &bench)
 {
-    if (name.isEmpty())
-        return {};
-    const Meter *meter = meterNamed(bench, name);
-    if (!meter) {
+    const auto take = [&reading](const Expected<Budget> &budget) {
+        if (!budget || reading.uncertainty || budget->sum.standard <= 0)
+            return;
+        reading.uncertainty = budget->sum.expanded;
+    };
+    const Meter *meter = name.isEmpty() ? nullptr : meterNamed(bench, name);
+    if (meter) {
+        reading.meter = meter->id;
+        reading.meterName = meter->name;
+    } else {
         reading.meterName = name;
-        return QStringLiteral("meter: %1, not among the bench's").arg(shown(name));
+        if (!repeats.isEmpty())
+            take(budgetOf({repeats, {}, {}, {}}));
+        return name.isEmpty() ? QString() : QStringLiteral("meter: %1, not among the bench's").arg(shown(name));
     }
-    reading.meter = meter->id;
-    reading.meterName = meter->name;
     QString words = QStringLiteral("meter: ") + shown(meter->name);
-    if (reading.uncertainty || reading.value->sense() == Sense::OverRange)
-        return words;
-    const auto range = rangeFor(bench, meter->id, *reading.value);
-    const auto uncertainty = uncertaintyOf(bench, meter->id, *reading.value);
-    if (!range || !uncertainty)
-        return words + QStringLiteral(", no range for it");
-    reading.uncertainty = *uncertainty;
-    if (range->fullScale > 0) {
-        const auto unit = Measure::parse(range->measure);
-        const Quantity scale(range->fullScale, unit ? *unit : Measure());
-        const auto same = scale.in(reading.value->measure());
-        words += QStringLiteral(", %1 range").arg((same && same->value() >= 1 ? *same : scale).text());
+    const bool worked = !reading.uncertainty && reading.value->sense() != Sense::OverRange;
+    if (worked) {
+        const auto range = rangeFor(bench, meter->id, *reading.value);
+        take(budgetWith(bench, meter->id, repeats.isEmpty() ? QList<Quantity>{*reading.value} : repeats));
+        if (!range || !reading.uncertainty)
+            words += QStringLiteral(", no range for it");
+        else if (const QString scale = rangeText(*range); !scale.isEmpty())
+            words += QStringLiteral(", ") + scale;
     }
+    if (const QString overdue = overdueWords(*meter, reading.at.toLocalTime().date()); !overdue.isEmpty())
+        words += QStringLiteral(", its ") + overdue;
     return words;
 }
 
@@ -146,7 +168,9 @@ Expected<Jotted> recorded(const Jotting &jotting, const ReadingLine &line, const
         reading.uncertainty = *spread;
     }
     QStringList more{phaseText(reading.phase)};
-    if (const QString words = useMeter(reading, line.meter, jotting.bench); !words.isEmpty())
+    if (!understood->repeats.isEmpty())
+        more << QStringLiteral("mean of %1 readings").arg(understood->repeats.size());
+    if (const QString words = useMeter(reading, understood->repeats, line.meter, jotting.bench); !words.isEmpty())
         more << words;
 
     Jotted jotted{QStringLiteral("reading"), QStringLiteral("reading"), {}, doubtAbout(reading), Change()};

@@ -9,6 +9,8 @@
 #include "model/sums/markings/digit_code.h"
 #include "model/sums/markings/preferred_value.h"
 #include "model/sums/reckon_faults.h"
+#include "model/sums/metering/budget.h"
+#include "model/sums/metering/derived.h"
 #include "model/sums/reckon_money.h"
 #include "model/sums/reckon_values.h"
 #include "model/sums/statistics/conformance.h"
@@ -25,7 +27,8 @@ namespace ts {
 
 QList<Sum> allSums()
 {
-    // clang-format off: one a line, a new one is a line of its own
+    // One a line: a new one is a line of its own.
+    // clang-format off
     return {
         preferredValueSum(),
         preferredPairSum(),
@@ -53,6 +56,8 @@ QList<Sum> allSums()
         lineFitSum(),
         quantileSum(),
         uncertaintySum(),
+        budgetSum(),
+        derivedSum(),
         acceptanceRiskSum(),
         threePointSum(),
         marginTaxSum(),

@@ -1,5 +1,6 @@
 #include "model/sums/timeline.h"
 
+#include "model/sums/metering/calibration.h"
 #include "model/sums/hours.h"
 #include "model/sums/spent.h"
 
@@ -195,7 +196,8 @@ private:
         const QString before = m_lastValue.value(key);
         add(r, r.at, EventKind::Reading, r.name,
             joined({value, r.wanted.isNone() ? QString() : QStringLiteral("wanted ") + r.wanted.display(), plain(toWord(r.phase)),
-                    said(QStringLiteral("was "), before), meter ? meter->name : r.meterName, r.conditions}))
+                    said(QStringLiteral("was "), before), meter ? meter->name : r.meterName,
+                    meter ? overdueWords(*meter, r.at.date()) : QString(), r.conditions}))
             .verdict = verdictOf(r);
         m_lastValue.insert(key, bare);
     }

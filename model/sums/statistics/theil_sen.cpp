@@ -1,5 +1,6 @@
 #include "model/sums/statistics/theil_sen.h"
 
+#include "model/sums/normal.h"
 #include "model/sums/spread.h"
 #include "model/sums/statistics/line_fit.h"
 
@@ -115,6 +116,25 @@ double medianSlope(const QList<double> &x, const QList<double> &y, double guess)
 }
 
 } // namespace
+
+SlopeInterval theilSenInterval(const QList<double> &x, const QList<double> &y, double slope)
+{
+    const auto n = static_cast<double>(x.size());
+    const double width = coverage95 * std::sqrt(n * (n - 1) * (2 * n + 5) / 18);
+    const auto ranks = [width](qint64 pairs) {
+        const double half = (static_cast<double>(pairs) - width) / 2;
+        const qint64 low = std::clamp<qint64>(std::llround(std::floor(half)), 1, pairs);
+        return std::pair(low, std::clamp<qint64>(pairs - low + 1, 1, pairs));
+    };
+    if (x.size() <= fewEnough) {
+        const QList<double> slopes = pairSlopes(x, y);
+        const auto [low, high] = ranks(slopes.size());
+        return {slopes.at(low - 1), slopes.at(high - 1)};
+    }
+    SlopeCounter counter(x, y);
+    const auto [low, high] = ranks(counter.pairs());
+    return {counter.ranked(low, slope), counter.ranked(high, slope)};
+}
 
 QList<double> pairSlopes(const QList<double> &x, const QList<double> &y)
 {

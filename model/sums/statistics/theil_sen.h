@@ -16,6 +16,14 @@ struct RobustLine {
 /// slope is searched for by counting, to ten figures, in the order of n log² n. Refuses what fitLine refuses.
 [[nodiscard]] Expected<RobustLine> theilSen(const QList<double> &x, const QList<double> &y);
 
+/// The interval that holds the slope with 95 %: the slopes whose ranks are half of z √(n (n − 1)(2 n + 5) / 18) off the middle,
+/// by the normal approximation of Kendall's statistic (Sen, JASA 63, 1968). Rows as theilSen takes them; `slope` is its.
+struct SlopeInterval {
+    double low = 0;
+    double high = 0;
+};
+[[nodiscard]] SlopeInterval theilSenInterval(const QList<double> &x, const QList<double> &y, double slope);
+
 /// The slopes of all pairs with different x, rising; for rows of a few hundred at most.
 [[nodiscard]] QList<double> pairSlopes(const QList<double> &x, const QList<double> &y);
 
