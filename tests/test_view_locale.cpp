@@ -22,6 +22,8 @@ private Q_SLOTS:
         QCOMPARE(shown::amount(pounds(840)), QStringLiteral("8.40"));
         QCOMPARE(shown::day({2026, 11, 19}), QStringLiteral("19 Nov"));
         QCOMPARE(shown::day({2025, 11, 19}, {2026, 1, 1}), QStringLiteral("19 Nov 2025"));
+        QCOMPARE(shown::dayLong({2026, 11, 19}, {2026, 1, 1}), QStringLiteral("Thursday, 19 November"));
+        QCOMPARE(shown::dayLong({2025, 11, 19}, {2026, 1, 1}), QStringLiteral("Wednesday, 19 November 2025"));
         QCOMPARE(shown::duration(175), QStringLiteral("2 h 55 m"));
         QCOMPARE(shown::percent(0.583), QStringLiteral("58 %"));
         QCOMPARE(shown::number(11.92), QStringLiteral("11.92"));
@@ -32,6 +34,7 @@ private Q_SLOTS:
         QLocale::setDefault(QLocale(QStringLiteral("de_DE")));
         QCOMPARE(shown::amount({123450, *Currency::parse(u"EUR")}), QStringLiteral("1.234,50"));
         QCOMPARE(shown::day({2026, 11, 19}), QStringLiteral("19. Nov."));
+        QCOMPARE(shown::dayLong({2026, 11, 19}, {2026, 1, 1}), QStringLiteral("Donnerstag, 19. November"));
         QCOMPARE(shown::number(11.92), QStringLiteral("11,92"));
         QCOMPARE(shown::parseMoney(QStringLiteral("1.234,50"), *Currency::parse(u"EUR"))->minor(), 123450);
         QCOMPARE(shown::parseMoney(QStringLiteral("8,40"), *Currency::parse(u"EUR"))->minor(), 840);

@@ -10,34 +10,6 @@ namespace ts {
 
 namespace {
 
-/// Whether the entry tells what became of its record after it was first written down.
-bool isLater(const Event &entry, const UnitFile &file)
-{
-    switch (entry.what) {
-    case EventKind::SymptomCleared:
-    case EventKind::CauseRuledOut:
-    case EventKind::CauseConfirmed:
-    case EventKind::PutBack:
-        return true;
-    case EventKind::Check: {
-        const Check *check = file.find(Id<Check>{entry.record});
-        return check && check->cameOut != CameOut::NotDone && check->doneAt.isValid() && check->doneAt != check->at && entry.at == check->doneAt.toUTC();
-    }
-    case EventKind::Soak: {
-        const Soak *soak = file.find(Id<Soak>{entry.record});
-        return soak && soak->endedAt.isValid() && entry.at == soak->endedAt.toUTC();
-    }
-    case EventKind::Need:
-    case EventKind::Fitted: {
-        const Need *need = file.find(Id<Need>{entry.record});
-        return need && need->state != NeedState::Needed && need->stateSince.isValid() && need->stateSince != need->at &&
-               entry.at == need->stateSince.toUTC();
-    }
-    default:
-        return false;
-    }
-}
-
 class Taker {
 public:
     explicit Taker(const UnitFile &file) : m_file(file) {}
@@ -50,7 +22,7 @@ public:
             const RecordKey key{&kindOf(entry.what), entry.record};
             if (auto allowed = mayGo(entry, key); !allowed)
                 return allowed.trouble();
-            if (isLater(entry, m_file))
+            if (entry.later)
                 later << entry;
             else if (!whole.contains(key))
                 whole << key;

@@ -120,7 +120,8 @@ private:
                               {},
                               {},
                               {},
-                              record.id.value});
+                              record.id.value,
+                              false});
         return m_events.last();
     }
 
@@ -160,7 +161,7 @@ private:
     {
         add(r, r.at, EventKind::Symptom, QStringLiteral("Symptom: ") + r.text, r.conditions);
         if (r.state == SymptomState::Cleared)
-            add(r, r.clearedAt, EventKind::SymptomCleared, QStringLiteral("Symptom cleared: ") + r.text);
+            add(r, r.clearedAt, EventKind::SymptomCleared, QStringLiteral("Symptom cleared: ") + r.text).later = true;
     }
 
     void cause(const Cause &r)
@@ -170,19 +171,22 @@ private:
         add(r, r.at, EventKind::Cause, QStringLiteral("Possible cause: ") + r.text,
             joined({weight, of ? QStringLiteral("of: ") + of->text : QString()}));
         if (r.state == CauseState::RuledOut)
-            add(r, r.settledAt, EventKind::CauseRuledOut, QStringLiteral("Ruled out: ") + r.text, r.reason);
+            add(r, r.settledAt, EventKind::CauseRuledOut, QStringLiteral("Ruled out: ") + r.text, r.reason).later = true;
         if (r.state == CauseState::Confirmed)
-            add(r, r.settledAt, EventKind::CauseConfirmed, QStringLiteral("Cause confirmed: ") + r.text, r.reason);
+            add(r, r.settledAt, EventKind::CauseConfirmed, QStringLiteral("Cause confirmed: ") + r.text, r.reason).later = true;
     }
 
     void check(const Check &r)
     {
-        if (r.cameOut == CameOut::NotDone || (r.doneAt.isValid() && r.doneAt != r.at))
+        const bool later = r.doneAt.isValid() && r.doneAt != r.at;
+        if (r.cameOut == CameOut::NotDone || later)
             add(r, r.at, EventKind::Check, QStringLiteral("Check to do: ") + r.text).minutes =
                 r.cameOut == CameOut::NotDone ? r.minutes : std::nullopt;
-        if (r.cameOut != CameOut::NotDone)
-            add(r, r.doneAt, EventKind::Check, QStringLiteral("Check came out %1: %2").arg(toWord(r.cameOut), r.text), r.result)
-                .minutes = r.minutes;
+        if (r.cameOut == CameOut::NotDone)
+            return;
+        Event &event = add(r, r.doneAt, EventKind::Check, QStringLiteral("Check came out %1: %2").arg(toWord(r.cameOut), r.text), r.result);
+        event.minutes = r.minutes;
+        event.later = later;
     }
 
     void reading(const Reading &r)
@@ -210,7 +214,7 @@ private:
             return;
         const auto minutes = static_cast<int>(r.startedAt.secsTo(r.endedAt) / 60);
         add(r, r.endedAt, EventKind::Soak, QStringLiteral("Soak ended: ") + r.name,
-            joined({QStringLiteral("after ") + durationText(minutes), said(QStringLiteral("interrupted: "), r.interruptions)}));
+            joined({QStringLiteral("after ") + durationText(minutes), said(QStringLiteral("interrupted: "), r.interruptions)})).later = true;
     }
 
     void step(const Step &r)
@@ -233,6 +237,7 @@ private:
         const bool fitted = r.state == NeedState::Fitted;
         Event &event = add(r, r.stateSince, fitted ? EventKind::Fitted : EventKind::Need,
                            sentenceCase(toWord(r.state)) + QStringLiteral(": ") + what, detail);
+        event.later = later;
         if (!later)
             event.money = money; // once, not again with each state
     }
@@ -245,9 +250,9 @@ private:
             joined({r.fasteners.isEmpty() && r.fastenerCount ? QStringLiteral("%1 fasteners").arg(*r.fastenerCount) : r.fasteners,
                     r.connectors, r.springs, r.marks, said(QStringLiteral("kept in "), r.keptIn), r.caution}));
         if (r.state == TeardownState::Back)
-            add(r, r.backAt, EventKind::PutBack, QStringLiteral("Back: ") + r.what);
+            add(r, r.backAt, EventKind::PutBack, QStringLiteral("Back: ") + r.what).later = true;
         if (r.state == TeardownState::LeftOut)
-            add(r, r.backAt, EventKind::PutBack, QStringLiteral("Left out: ") + r.what, r.leftOutBecause);
+            add(r, r.backAt, EventKind::PutBack, QStringLiteral("Left out: ") + r.what, r.leftOutBecause).later = true;
     }
 
     void stage(const StageMove &r)

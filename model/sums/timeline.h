@@ -68,6 +68,7 @@ struct Event {
     std::optional<int> minutes;
     std::optional<Money> money; ///< out positive, in negative; in the currency paid
     QUuid record;               ///< what it comes from
+    bool later = false;         ///< what became of the record after it was first written down: cleared, put back, came out
     bool operator==(const Event &) const = default;
 };
 

@@ -122,6 +122,9 @@ void UnitPane::pageShown(int index)
         before->commitEdits();
     m_stack->setCurrentIndex(index);
     m_standing->setVisible(m_pages.at(index)->showsStanding());
+    // Typing goes to the page that was opened; but who goes through the tabs by the arrow keys stays on them.
+    if (!m_tabs->hasFocus())
+        m_pages.at(index)->focusFirst();
 }
 
 void UnitPane::refreshHead()

@@ -76,6 +76,13 @@ QString dayLong(const QDate &day)
     return QLocale().toString(day, QLocale::LongFormat);
 }
 
+QString dayLong(const QDate &day, const QDate &today)
+{
+    QString format = QLocale().dateFormat(QLocale::LongFormat);
+    static const QRegularExpression year(QStringLiteral("[,\\s]*(?:'[^']*')?\\s*\\by{2,4}\\b[,\\s]*"));
+    return day.year() == today.year() ? QLocale().toString(day, format.remove(year)) : dayLong(day);
+}
+
 QString time(const QDateTime &instant)
 {
     // Where no locale is set, its short form would count seconds.

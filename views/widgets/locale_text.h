@@ -14,6 +14,7 @@ namespace ts::shown {
 [[nodiscard]] QString day(const QDate &day);          ///< "19 Nov"; with the year where it is not `today`'s, which may be left out
 [[nodiscard]] QString day(const QDate &day, const QDate &today);
 [[nodiscard]] QString dayLong(const QDate &day);          ///< "Thursday 19 November 2026"
+[[nodiscard]] QString dayLong(const QDate &day, const QDate &today); ///< without the year where it is `today`'s
 [[nodiscard]] QString time(const QDateTime &instant);     ///< "18:20", local time
 [[nodiscard]] QString dayAndTime(const QDateTime &instant); ///< "19 Nov 18:20", local time
 [[nodiscard]] QString duration(qint64 minutes);           ///< "2 h 55 m", "-0 h 10 m"
