@@ -160,7 +160,7 @@ Exit runShow(Invocation &run)
         return run.refuse(asked.trouble());
     const UnitMoney money = unitMoney(*asked);
     if (json)
-        run.print(unitDocument(*file, *bench, money));
+        run.print(unitDocument(*file, *bench, money, run.clock().now()));
     else
         printUnit(run.out(), *file, *bench, money);
     return Exit::Done;

@@ -129,7 +129,7 @@ void insertMoney(QJsonObject &document, const UnitMoney &money)
 
 } // namespace
 
-QJsonObject unitDocument(const UnitFile &file, const BenchFile &bench, const UnitMoney &money)
+QJsonObject unitDocument(const UnitFile &file, const BenchFile &bench, const UnitMoney &money, const QDateTime &now)
 {
     QJsonObject document;
     const Standing stand = standing(file, bench);

@@ -234,7 +234,7 @@ void TestSumsMetering::words()
     QCOMPARE(uncertaintyFigures(0.3), u"0.3"_s);
     QCOMPARE(uncertaintyFigures(1234), u"1300"_s);
     QCOMPARE(uncertaintyFigures(0), QString());
-    QCOMPARE(uncertaintyText(0.02, *Measure::parse(u"mA")), u"0.02 mA"_s);
+    QCOMPARE(uncertaintyWithUnit(0.02, *Measure::parse(u"mA")), u"0.02 mA"_s);
 }
 
 void TestSumsMetering::repeatsAreRead()

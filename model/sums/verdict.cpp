@@ -1,5 +1,7 @@
 #include "model/sums/verdict.h"
 
+#include "model/sums/metering/uncertainty_text.h"
+
 #include "model/sums/normal.h"
 
 #include <algorithm>
@@ -146,20 +148,8 @@ double expandedFromStandard(double standardUncertainty)
 
 QString uncertaintyText(double uncertainty, const Measure &measure)
 {
-    if (!std::isfinite(uncertainty) || uncertainty <= 0)
-        return {};
-    const double step = std::pow(10.0, std::floor(std::log10(uncertainty)) - 1);
-    // The small allowance keeps 0.3 from becoming 0.31 by its binary tail.
-    const double rounded = std::ceil(uncertainty / step - 1e-9);
-    const int decimals = std::max(0, static_cast<int>(-std::lround(std::log10(step))));
-    QString figures = decimals <= 9 ? QString::number(rounded * step, 'f', decimals) : QString::number(rounded * step, 'g', 2);
-    if (figures.contains(QLatin1Char('.')) && !figures.contains(QLatin1Char('e'))) {
-        while (figures.endsWith(QLatin1Char('0')))
-            figures.chop(1);
-        if (figures.endsWith(QLatin1Char('.')))
-            figures.chop(1);
-    }
-    return QStringLiteral("± ") + figures + (measure.isNone() ? QString() : QChar(0x00A0) + measure.text());
+    const QString figures = uncertaintyFigures(uncertainty);
+    return figures.isEmpty() ? figures : QStringLiteral("± ") + figures + (measure.isNone() ? QString() : QChar(0x00A0) + measure.text());
 }
 
 QString verdictText(Verdict verdict)

@@ -64,11 +64,11 @@ QStringList Budget::words() const
 {
     QStringList list;
     for (const BudgetLine &line : lines)
-        list << line.text + u" (u = %1, %2 % of the whole%3)"_s.arg(uncertaintyText(line.standard, value.measure()))
+        list << line.text + u" (u = %1, %2 % of the whole%3)"_s.arg(uncertaintyWithUnit(line.standard, value.measure()))
                                 .arg(std::lround(100 * line.share))
                                 .arg(dofText(line.dof));
     if (sum.standard > 0)
-        list << u"together ± %1 (95 %, k = %2%3)"_s.arg(uncertaintyText(sum.expanded, value.measure()))
+        list << u"together ± %1 (95 %, k = %2%3)"_s.arg(uncertaintyWithUnit(sum.expanded, value.measure()))
                     .arg(sum.k, 0, 'f', 2)
                     .arg(dofText(sum.dof));
     return list;
@@ -90,7 +90,7 @@ Expected<Budget> budgetOf(const ReadingTaken &taken)
         const auto half = taken.accuracy->halfWidth(budget.value);
         if (!half)
             return half.trouble();
-        addTerm(terms, budget, u"%1: ± %2, a rectangle"_s.arg(taken.meterText, uncertaintyText(*half, measure)),
+        addTerm(terms, budget, u"%1: ± %2, a rectangle"_s.arg(taken.meterText, uncertaintyWithUnit(*half, measure)),
                 {*half, std::numbers::sqrt3});
     }
     if (const auto n = static_cast<double>(spread->n); spread->sd)

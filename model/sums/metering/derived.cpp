@@ -117,7 +117,7 @@ Expected<Budget> derivedReading(Derived kind, const DerivedFrom &first, const De
     const auto line = [&](const DerivedFrom &from, const UncertaintyTerm &term, const QString &fallback) {
         const QString name = from.name.isEmpty() ? fallback : from.name;
         budget.lines << BudgetLine{
-            u"%1 %2 ± %3 standard"_s.arg(name, from.value.text(), uncertaintyText(from.standard, from.value.measure())),
+            u"%1 %2 ± %3 standard"_s.arg(name, from.value.text(), uncertaintyWithUnit(from.standard, from.value.measure())),
             term.standard(), from.dof, variance > 0 ? std::pow(term.standard(), 2) / variance : 0};
     };
     line(first, terms.at(0), u"first"_s);

@@ -19,7 +19,7 @@ QString choiceText(const MeterChoice &choice, const Measure &measure)
     QString text = choice.name;
     if (!choice.range.isEmpty())
         text += u", "_s + choice.range;
-    text += u" (± %1)"_s.arg(uncertaintyText(choice.uncertainty95, measure));
+    text += u" (± %1)"_s.arg(uncertaintyWithUnit(choice.uncertainty95, measure));
     return choice.overdue.isEmpty() ? text : text + u", but its "_s + choice.overdue;
 }
 

@@ -23,7 +23,7 @@ QString uncertaintyFigures(double uncertainty)
     return figures;
 }
 
-QString uncertaintyText(double uncertainty, const Measure &measure)
+QString uncertaintyWithUnit(double uncertainty, const Measure &measure)
 {
     const QString figures = uncertaintyFigures(uncertainty);
     return figures.isEmpty() || measure.isNone() ? figures : figures + QLatin1Char(' ') + measure.text();

@@ -8,6 +8,6 @@ namespace ts {
 /// it is: "0.046". Empty for 0, below it, and what is not finite.
 [[nodiscard]] QString uncertaintyFigures(double uncertainty);
 /// The same with its unit: "0.046 V".
-[[nodiscard]] QString uncertaintyText(double uncertainty, const Measure &measure);
+[[nodiscard]] QString uncertaintyWithUnit(double uncertainty, const Measure &measure);
 
 } // namespace ts
