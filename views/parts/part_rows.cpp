@@ -12,7 +12,7 @@ namespace {
 
 QString tr(const char *text, int n = -1)
 {
-    return QCoreApplication::translate("PartsPage", text, nullptr, n);
+    return QCoreApplication::translate("ts", text, nullptr, n);
 }
 
 Tone toneOf(NeedState state)

@@ -13,7 +13,7 @@ namespace {
 
 QString tr(const char *text)
 {
-    return QCoreApplication::translate("TagWords", text);
+    return QCoreApplication::translate("ts", text);
 }
 
 QString symptoms(const RackRow &row)

@@ -18,7 +18,7 @@ namespace {
 
 QString tr(const char *text)
 {
-    return QCoreApplication::translate("LimitCard", text);
+    return QCoreApplication::translate("ts", text);
 }
 
 QString chanceText(double chance)

@@ -12,7 +12,7 @@ namespace {
 
 QString tr(const char *text, int n = -1)
 {
-    return QCoreApplication::translate("ReadingsPage", text, nullptr, n);
+    return QCoreApplication::translate("ts", text, nullptr, n);
 }
 
 QString history(const QList<Reading> &readings)

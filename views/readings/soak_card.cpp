@@ -17,7 +17,7 @@ namespace {
 
 QString tr(const char *text, int n = -1)
 {
-    return QCoreApplication::translate("SoakCard", text, nullptr, n);
+    return QCoreApplication::translate("ts", text, nullptr, n);
 }
 
 QString verdictWord(SoakVerdict verdict)

@@ -13,7 +13,7 @@ namespace {
 
 QString tr(const char *text)
 {
-    return QCoreApplication::translate("shown", text);
+    return QCoreApplication::translate("ts::shown", text);
 }
 
 QString plain(const Quantity &amount)

@@ -8,7 +8,7 @@ namespace {
 
 QString tr(const char *text)
 {
-    return QCoreApplication::translate("shown", text);
+    return QCoreApplication::translate("ts::shown", text);
 }
 
 } // namespace

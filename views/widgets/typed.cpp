@@ -13,7 +13,7 @@ namespace {
 
 QString tr(const char *text)
 {
-    return QCoreApplication::translate("typed", text);
+    return QCoreApplication::translate("ts::typed", text);
 }
 
 } // namespace
