@@ -5,6 +5,7 @@
 #include "views/frame/strip.h"
 #include "views/frame/workspace.h"
 #include "views/photos/photo_desk.h"
+#include "views/log/log_page.h"
 #include "views/rack/rack_pane.h"
 #include "views/settings/memory.h"
 #include "views/style/style.h"
@@ -95,6 +96,13 @@ void Menus::makeUnit(QMenu *menu)
     menu->addAction(tr("&Photos"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), this, [this] { m_workspace->showPlace(PlaceKey::Photos); });
     menu->addAction(tr("&Add photos…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A), m_workspace->photos(), &PhotoDesk::chooseFiles);
     menu->addAction(tr("&Watched folder…"), m_workspace->photos(), &PhotoDesk::chooseWatchedFolder);
+    menu->addAction(tr("&Move log entries to another unit…"), QKeySequence(Qt::CTRL | Qt::Key_M), this, [this] {
+        m_workspace->showPlace(PlaceKey::Units);
+        if (auto *log = qobject_cast<LogPage *>(m_workspace->unitPane()->page(m_workspace->unitPane()->currentPage())))
+            log->askWhereTo();
+        else
+            m_workspace->unitPane()->showPage(PageKey::Log); // where they can be chosen
+    });
     menu->addSeparator();
     menu->addAction(tr("N&ext tag"), QKeySequence(Qt::ALT | Qt::Key_Down), m_workspace->rackPane(), [this] { m_workspace->rackPane()->step(1); });
     menu->addAction(tr("&Previous tag"), QKeySequence(Qt::ALT | Qt::Key_Up), m_workspace->rackPane(), [this] { m_workspace->rackPane()->step(-1); });

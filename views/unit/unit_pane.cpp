@@ -101,6 +101,7 @@ UnitPane::UnitPane(Workplace &workplace, QWidget *parent) : QWidget(parent), m_w
         if (!record.isNull())
             page(key)->reveal(kind, record);
     });
+    connect(static_cast<LogPage *>(page(PageKey::Log)), &LogPage::photoWanted, &m_work, &Workplace::showPhoto);
     pageShown(0);
     refreshHead();
 }
