@@ -217,7 +217,7 @@ private Q_SLOTS:
         press(Qt::Key_Return);
         QCOMPARE(reads(on.table, 0, column(ReadingColumn::Verdict)), QStringLiteral("too close to call"));
         // u = 0.05/1.959964 V; z = (4.76 - 4.75)/u = 0.392; the normal law gives 0.652 (table: Phi(0.39) = 0.6517). The far limit adds nothing.
-        QVERIFY2(on.page->limitCard()->sentence().startsWith(QLatin1String("Chance that it is really within: 65 %. A meter good to ± 0.01 V would settle it")),
+        QVERIFY2(on.page->limitCard()->sentence().startsWith(QStringLiteral("Chance that it is really within: 65 %. A meter good to ± 0.01 V would settle it")),
                  qPrintable(on.page->limitCard()->sentence()));
         const auto span = LimitPicture::spanOf(judge(on.readings().first()).value(), 5.0);
         QVERIFY(span.from < 4.71 && span.to > 5.25);
@@ -268,7 +268,7 @@ private Q_SLOTS:
         press(Qt::Key_Return);
         QCOMPARE(on.readings().first().meter, meter.id);
         const QString text = reads(on.table, 0, column(ReadingColumn::Meter));
-        QVERIFY2(text.startsWith(QLatin1String("hand meter, 40 V, ± 0.09 V")), qPrintable(text)); // (0.5 % of 11.92 + 0.02) / sqrt 3 x 1.96 = 0.0901
+        QVERIFY2(text.startsWith(QStringLiteral("hand meter, 40 V, ± 0.09 V")), qPrintable(text)); // (0.5 % of 11.92 + 0.02) / sqrt 3 x 1.96 = 0.0901
         QVERIFY2(text.contains(QLatin1String("due for calibration")), qPrintable(text));
     }
 

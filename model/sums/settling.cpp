@@ -1,6 +1,7 @@
 #include "model/sums/settling.h"
 
 #include "model/sums/meter_spec.h"
+#include "model/values/number.h"
 
 #include <algorithm>
 #include <cmath>
@@ -17,7 +18,7 @@ std::optional<Settling> settling(const Reading &reading, const BenchFile &bench)
     double nearest = HUGE_VAL;
     for (const auto &bound : {judged->low, judged->high})
         if (bound)
-            nearest = std::min(nearest, std::abs(judged->value - *bound));
+            nearest = std::min(nearest, std::abs(withoutBinaryDust(judged->value - *bound, std::max(std::abs(judged->value), std::abs(*bound)))));
     if (!(nearest > 0) || !std::isfinite(nearest))
         return std::nullopt;
     found.needed95 = nearest;

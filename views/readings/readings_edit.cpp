@@ -57,6 +57,8 @@ std::optional<QUuid> ReadingsPage::editPoint(const PointRow &row, ReadingColumn 
     const auto wanted = naming ? Expected<Limit>(row.wanted) : typed.isEmpty() ? Expected<Limit>(Limit()) : Limit::parse(typed, unit);
     if (!wanted)
         return refused(wanted.trouble());
+    if (row.latest() && row.latest()->value && !wanted->isNone() && !unit.isNone() && !wanted->measure().comparableWith(unit))
+        return refused({tr("%1 was not changed").arg(row.name), tr("it was read in %1, and %2 cannot be held against that").arg(unit.text(), shown::limit(*wanted)), {}});
 
     Change change(naming            ? tr("Test point %1 is now %2").arg(row.name, *name)
                   : typed.isEmpty() ? tr("Test point %1: nothing is wanted").arg(row.name)

@@ -283,8 +283,10 @@ void GridView::goAlong(int row, int column, int step)
         const QModelIndex cell = m_rows->index(next, column);
         if (m_rows->row(next).kind == GridRowKind::Group)
             continue;
+        if (m_rows->row(next).kind == GridRowKind::Adding)
+            break; // the column is done: what was typed last stays the one that is looked at
         setCurrentIndex(cell);
-        if (m_rows->cell(cell).editable && m_rows->row(next).kind == GridRowKind::Record)
+        if (m_rows->cell(cell).editable)
             edit(cell);
         return;
     }
