@@ -1,6 +1,7 @@
 #include "model/jot/families.h"
 #include "model/jot/likeness.h"
 #include "model/records/settings.h"
+#include "model/sums/acceptance.h"
 #include "model/sums/electrical_safety.h"
 
 namespace ts {
@@ -48,13 +49,9 @@ Jotted prove(const Jotting &jotting, ProofOutcome outcome)
         proof.text = text;
         proof.kind = kindOf(text);
     }
-    proof.cameOut = outcome;
+    proof = provedAs(proof, outcome, jotting.today(), jotting.bench.setting(settings::worker));
     if (!result.isEmpty())
         proof.result = result;
-    if (outcome == ProofOutcome::Passed || outcome == ProofOutcome::Failed) {
-        proof.doneOn = jotting.today();
-        proof.initials = jotting.bench.setting(settings::worker);
-    }
     QString sentence = QStringLiteral("Proof %1: %2").arg(words(outcome), shown(proof.text));
     if (!result.isEmpty())
         sentence += QStringLiteral(", ") + shown(result);

@@ -1,9 +1,208 @@
 #include "views/proving/proving_page.h"
 
+#include "model/records/settings.h"
+#include "model/sums/acceptance.h"
+#include "model/sums/stage_rules.h"
+#include "model/values/name_key.h"
+#include "views/proving/proof_rows.h"
+#include "views/style/style.h"
+#include "views/unit/record_edit.h"
+#include "views/widgets/buttons.h"
+#include "views/widgets/card.h"
+#include "views/widgets/empty_place.h"
+#include "views/widgets/grid_view.h"
+
+#include <QAction>
+#include <QBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QStackedWidget>
+
 namespace ts {
 
-ProvingPage::ProvingPage(Workplace &workplace, QWidget *parent) : Page(workplace, parent) {}
+ProvingPage::ProvingPage(Workplace &workplace, QWidget *parent) : Page(workplace, parent)
+{
+    m_none = new EmptyPlace(tr("Nothing is to be proved yet. The list of its category says what is tried before such a unit is handed over: what it does, how it looks, and "
+                               "that it is safe to plug in. Lines can be changed, added and taken off."),
+                            tr("Bring in the list"));
+    connect(m_none, &EmptyPlace::actionWanted, this, &ProvingPage::bringIn);
+    m_whole = new QStackedWidget(this);
+    m_whole->addWidget(makeList());
+    m_whole->addWidget(m_none);
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_whole);
+}
 
-void ProvingPage::refresh() {}
+QWidget *ProvingPage::makeList()
+{
+    auto *list = new QWidget;
+    m_table = new GridView(work().style(), tr("Proofs"), proofColumns(), list);
+    m_table->setCommit([this](const GridRow &row, int column, const QString &typed) { return commit(row, column, typed); });
+    m_table->setAddsInARow(true);
+    m_table->setLetterColumn(static_cast<int>(ProofColumn::CameOut), [this](const QUuid &row, const QString &word) { afterLetter(row, word); });
+    m_table->addRowAction(tr("Take off the list"), QKeySequence::Delete, [this](const QUuid &key) { remove(key); });
+
+    m_bring = button(tr("Bring in the list"), list);
+    m_bring->setToolTip(tr("What its category, and electrical safety where it runs from the mains, ask for and is not here yet"));
+    connect(m_bring, &QPushButton::clicked, this, &ProvingPage::bringIn);
+    auto *addButton = button(tr("Add a proof"), list);
+    connect(addButton, &QPushButton::clicked, m_table, [this] { m_table->editAdding(); });
+    m_total = styledLabel("quiet", {}, list);
+    auto *keys = styledLabel("faint", tr("P passed · F failed · N not applicable · T not tested"), list);
+
+    m_way = new Card(tr("Not ready yet"), list);
+    restyle(m_way, "tone", QStringLiteral("outside"));
+    m_wayText = styledLabel("warning", {}, m_way);
+    m_wayText->setWordWrap(true);
+    m_way->body()->addWidget(m_wayText);
+    m_care = new Card(tr("Before any of the electrical tests"), list);
+    auto *care = styledLabel("warning",
+                             tr("A unit from the mains can kill, and insulation testers put hundreds of volts on it: unplug and discharge before leads are touched, keep the cover on for "
+                                "whatever is tested live, and never be alone with it. Which tests, limits and intervals hold is said by your local codes; where they ask for licensed "
+                                "practice, that comes first. What is recorded here is your own check with its instrument, date and initials. It is no certificate."),
+                             m_care);
+    care->setWordWrap(true);
+    m_care->body()->addWidget(care);
+
+    auto *top = new QHBoxLayout;
+    top->setSpacing(gap::small);
+    top->addWidget(m_bring);
+    top->addWidget(addButton);
+    top->addWidget(keys);
+    top->addStretch(1);
+    top->addWidget(m_total);
+    auto *cards = new QHBoxLayout;
+    cards->setSpacing(gap::normal);
+    cards->addWidget(m_way, 2);
+    cards->addWidget(m_care, 3);
+    auto *column = new QVBoxLayout(list);
+    column->setContentsMargins(gap::wide, gap::normal, gap::wide, gap::normal);
+    column->setSpacing(gap::normal);
+    column->addLayout(top);
+    column->addWidget(m_table, 1);
+    column->addLayout(cards);
+    column->addStretch(0);
+    return list;
+}
+
+void ProvingPage::focusFirst()
+{
+    m_whole->currentIndex() == 0 ? m_table->setFocus() : m_none->setFocus();
+}
+
+void ProvingPage::reveal(const QString &kind, const QUuid &record)
+{
+    if (kind == QLatin1String(Proof::table))
+        m_table->setCurrent(record);
+}
+
+QString ProvingPage::help() const
+{
+    return tr("What is tried before the unit is handed over. P, F, N and T say of the row at hand that it passed, failed, is not applicable or is not tested; date and initials fill "
+              "themselves, and F goes on to what was found. A failed proof keeps the unit from being called ready unless you say why it goes all the same; a failed electrical safety "
+              "proof is put right first. Your local codes and licensed practice come before anything that this list says.");
+}
+
+void ProvingPage::commitEdits()
+{
+    m_table->commitEdit();
+}
+
+QString ProvingPage::inTheWayText() const
+{
+    return m_way->isHidden() ? QString() : m_wayText->text();
+}
+
+void ProvingPage::refresh()
+{
+    const QList<Proof> &proofs = file().all<Proof>();
+    m_whole->setCurrentIndex(proofs.isEmpty() && !m_table->isEditing() ? 1 : 0);
+    m_table->setRows(proofRows(file(), work().today()));
+    m_total->setText(proofTotalText(file()));
+    const InTheWay way = inTheWay(file(), Stage::Ready);
+    m_way->setHidden(way.reasons.isEmpty());
+    m_wayText->setText(way.reasons.join(QLatin1Char('\n')) +
+                       (way.canBeOverruled ? tr("\nIt can be called ready all the same, with a reason that stays on record.") : tr("\nThis is put right first: no reason overrules it.")));
+    m_care->setVisible(std::any_of(proofs.begin(), proofs.end(), [](const Proof &proof) { return proof.kind == ProofKind::ElectricalSafety; }));
+    const auto wanted = acceptanceFor(file().unit);
+    m_bring->setEnabled(std::any_of(wanted.begin(), wanted.end(), [&proofs](const AcceptanceLine &line) {
+        return std::none_of(proofs.begin(), proofs.end(), [&line](const Proof &proof) { return nameKey(proof.text) == nameKey(line.text); });
+    }));
+}
+
+std::optional<QUuid> ProvingPage::commit(const GridRow &row, int column, const QString &typed)
+{
+    if (row.kind == GridRowKind::Adding)
+        return add(row.name, typed);
+    const Proof *before = file().find(Id<Proof>{row.key});
+    if (!before)
+        return std::nullopt;
+    const auto at = static_cast<ProofColumn>(column);
+    if (at == ProofColumn::CameOut)
+        return setOutcome(*before, typed);
+    const auto after = editedProof(*before, at, typed, work().today());
+    if (!after) {
+        work().refuse(after.trouble());
+        return std::nullopt;
+    }
+    const QString what = proofColumns().at(column).title.toLower();
+    return recordEdit(work(), *before, *after, typed.isEmpty() ? tr("Proof %1: no %2").arg(after->text, what) : tr("Proof %1: %2 %3").arg(after->text, what, typed));
+}
+
+std::optional<QUuid> ProvingPage::add(const QString &kind, const QString &typed)
+{
+    if (typed.isEmpty())
+        return QUuid();
+    Proof proof = freshOfUnit<Proof>(work());
+    proof.kind = fromWord<ProofKind>(kind).value_or(ProofKind::Function);
+    const auto named = editedProof(proof, ProofColumn::Text, typed, work().today());
+    if (!named) {
+        work().refuse(named.trouble());
+        return std::nullopt;
+    }
+    return recordNew(work(), *named, tr("To be proved: %1").arg(named->text));
+}
+
+// Instrument and rule set are usually those of the last proof of that kind, so that they are typed once.
+std::optional<QUuid> ProvingPage::setOutcome(const Proof &before, const QString &word)
+{
+    const auto outcome = fromWord<ProofOutcome>(word);
+    if (!outcome)
+        return std::nullopt;
+    Proof after = provedAs(before, *outcome, work().today(), bench().setting(settings::worker));
+    if (after.doneOn.isValid() && before.kind == ProofKind::ElectricalSafety)
+        for (const Proof &each : file().all<Proof>()) {
+            if (each.kind != before.kind || each.doneOn != after.doneOn)
+                continue;
+            if (before.instrument.isEmpty() && !each.instrument.isEmpty())
+                after.instrument = each.instrument;
+            if (before.ruleSet.isEmpty() && !each.ruleSet.isEmpty())
+                after.ruleSet = each.ruleSet;
+        }
+    return recordEdit(work(), before, after, tr("Proof %1: %2").arg(proofOutcomeText(*outcome), after.text));
+}
+
+// One key a line, down the list; what failed wants a word of what was found.
+void ProvingPage::afterLetter(const QUuid &row, const QString &word)
+{
+    if (word == toWord(ProofOutcome::Failed))
+        m_table->editAt(row, static_cast<int>(ProofColumn::Result));
+    else
+        m_table->step(1);
+}
+
+void ProvingPage::bringIn()
+{
+    Maker maker = work().maker();
+    if (work().record(bringAcceptance(file(), maker)))
+        m_table->setFocus();
+}
+
+void ProvingPage::remove(const QUuid &key)
+{
+    if (const Proof *proof = file().find(Id<Proof>{key}))
+        work().record(Change(tr("Proof taken off the list: %1").arg(proof->text)).remove(*proof));
+}
 
 } // namespace ts

@@ -2,16 +2,50 @@
 
 #include "views/unit/page.h"
 
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
 namespace ts {
 
-/// The acceptance checks before handover.
+class Card;
+class EmptyPlace;
+class GridView;
+struct GridRow;
+
+/// What is tried before the unit is handed over: its acceptance list with how each line came out.
 class ProvingPage : public Page {
     Q_OBJECT
 public:
     explicit ProvingPage(Workplace &workplace, QWidget *parent = nullptr);
 
+    void focusFirst() override;
+    void reveal(const QString &kind, const QUuid &record) override;
+    [[nodiscard]] QString help() const override;
+    void commitEdits() override;
+    [[nodiscard]] GridView *table() const { return m_table; }
+    [[nodiscard]] QString inTheWayText() const; ///< what keeps the unit from being ready, as it is shown; empty where nothing does
+
 protected:
     void refresh() override;
+
+private:
+    [[nodiscard]] QWidget *makeList();
+    std::optional<QUuid> commit(const GridRow &row, int column, const QString &typed);
+    std::optional<QUuid> add(const QString &kind, const QString &typed);
+    std::optional<QUuid> setOutcome(const Proof &before, const QString &word);
+    void afterLetter(const QUuid &row, const QString &word);
+    void bringIn();
+    void remove(const QUuid &key);
+
+    QStackedWidget *m_whole; ///< the list, or what to do where there is none
+    EmptyPlace *m_none;
+    GridView *m_table;
+    QLabel *m_total;
+    QPushButton *m_bring;
+    Card *m_way;
+    QLabel *m_wayText;
+    Card *m_care;
 };
 
 } // namespace ts

@@ -1,6 +1,7 @@
 #include "views/take_in/take_in_fields.h"
 
 #include "model/sums/category_guess.h"
+#include "model/sums/acceptance.h"
 #include "model/values/plain_text.h"
 #include "views/money/plan_edit.h"
 #include "views/style/style.h"
@@ -213,6 +214,9 @@ Arrival TakeInFields::soFar() const
         unit.protectionClass = static_cast<ProtectionClass>(protection.toInt());
     unit.kind = static_cast<UnitKind>(m_kind->checkedId());
     arrival.points = m_points;
+    Maker maker = m_work.maker();
+    if (category())
+        arrival.proofs = proofsFor(unit, maker);
     return arrival;
 }
 

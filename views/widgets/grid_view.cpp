@@ -79,6 +79,15 @@ void GridView::editAt(const QUuid &key, int column)
         edit(currentIndex());
 }
 
+void GridView::step(int by)
+{
+    for (int row = currentIndex().row() + by; row >= 0 && row < m_rows->rowCount(); row += by)
+        if (m_rows->row(row).kind == GridRowKind::Record) {
+            setCurrentIndex(m_rows->index(row, std::max(0, currentIndex().column())));
+            return;
+        }
+}
+
 void GridView::editAdding(const QString &name)
 {
     for (int i = 0; i < m_rows->rowCount(); ++i) {
@@ -155,7 +164,9 @@ bool GridView::typeLetter(const QString &text)
     if (m_rows->cell(cell).editable)
         for (const GridChoice &choice : m_rows->columns().at(column).choices)
             if (!choice.key.isNull() && choice.key == text.at(0).toLower()) {
-                m_rows->setData(cell, choice.value);
+                const QUuid row = currentKey();
+                if (m_rows->setData(cell, choice.value) && m_afterLetter && column == m_letterColumn)
+                    m_afterLetter(row, choice.value);
                 return true;
             }
     return m_letterColumn >= 0 || !m_rows->columns().at(column).choices.isEmpty();

@@ -26,8 +26,12 @@ public:
     /// Shows these rows; the current one and a field in which somebody types stay.
     void setRows(const QList<GridRow> &rows);
 
-    /// The column whose words their letters set from anywhere in a row; letters then begin no field.
-    void setLetterColumn(int column) { m_letterColumn = column; }
+    /// The column whose words their letters set from anywhere in a row; letters then begin no field. `after` is told what was set.
+    void setLetterColumn(int column, std::function<void(const QUuid &row, const QString &value)> after = {})
+    {
+        m_letterColumn = column;
+        m_afterLetter = std::move(after);
+    }
     /// Where the first key in a row that shows nothing to edit at hand begins to write: -1 nowhere.
     void setHomeColumn(int column) { m_homeColumn = column; }
 
@@ -38,6 +42,8 @@ public:
     void setCurrent(const QUuid &key, int column = -1);
     /// Opens the field of a cell.
     void editAt(const QUuid &key, int column);
+    /// Makes the row that shows a record next after (or before) the current one the current one, where there is one.
+    void step(int by);
     void editAdding(const QString &name = {});
     void commitEdit();
     [[nodiscard]] bool isEditing() const { return state() == EditingState; }
@@ -83,6 +89,7 @@ private:
     GridModel *m_rows;
     GridDelegate *m_delegate;
     int m_letterColumn = -1;
+    std::function<void(const QUuid &row, const QString &value)> m_afterLetter;
     int m_homeColumn = -1;
     bool m_addsInARow = false;
     bool m_fitting = false;
