@@ -1,3 +1,4 @@
+#include "model/demo/bulk_notes.h"
 #include "model/demo/bulk_unit.h"
 #include "model/demo/demo.h"
 #include "model/demo/drawing.h"
@@ -94,6 +95,7 @@ Expected<BulkBench> makeBench(Desk &desk, int units, Dice &dice)
         notes.makerModel = words.makerModel(notes.category);
         notes.usualCauses = words.cause(notes.category) + QStringLiteral(", then ") + words.cause(notes.category);
         change.add(notes);
+        writeKnown(change, notes, maker, words, dice);
     }
     for (int i = 0; i < 12; ++i) {
         DemoPicture picture;

@@ -127,6 +127,12 @@ void BulkUnit::money()
     plan.packing = pounds(1, 5);
     plan.channel = any(m_bench.channels).id;
     m_change->add(plan);
+    if (m_dice.whole(0, 3) > 0)
+        return;
+    Decision decision = fresh<Decision>();
+    decision.reason = QStringLiteral("the fault is found and cheap");
+    decision.minutes = m_dice.whole(1, 4) * 60;
+    m_change->add(decision);
 }
 
 void BulkUnit::proveAndSell()
