@@ -1,23 +1,13 @@
 // bring-in, learn: what is known of a model or a category onto a unit, and from a unit into the notes.
 #include "app/commands.h"
 
-#include "model/faults/fault_offer.h"
 #include "model/faults/model_learning.h"
+#include "model/faults/usual_causes.h"
 #include "model/records/tag_text.h"
 
 namespace ts {
 
 namespace {
-
-/// The notes on the unit's model with all that is known, or an empty file where there are none.
-Expected<NotesFile> notesFor(Desk &desk, const Unit &unit)
-{
-    const auto bench = desk.benchFile();
-    if (!bench)
-        return bench.trouble();
-    const ModelNotes *notes = notesOf(*bench, unit);
-    return notes ? notesFile(desk, notes->id) : Expected<NotesFile>(NotesFile{});
-}
 
 /// The symptom that was named, or the newest open one.
 Expected<Id<Symptom>> symptomFor(const UnitFile &file, const QString &named)
@@ -41,27 +31,8 @@ Expected<Change> faultsFor(Desk &desk, const UnitFile &file, const QString &name
     const auto symptom = symptomFor(file, named);
     if (!symptom)
         return symptom.trouble();
-    const QString text = file.find(*symptom)->text;
-    const auto notes = notesFor(desk, file.unit);
-    if (!notes)
-        return notes.trouble();
-    const auto bench = desk.benchFile();
-    if (!bench)
-        return bench.trouble();
-    QList<FaultOffer> offers = offersOf(*notes);
-    qsizetype place = offerFor(offers, text);
-    if (place < 0) {
-        offers = offersOf(tableOf(*bench, file.unit.category));
-        place = offerFor(offers, text);
-    }
-    if (place < 0)
-        return Trouble{QStringLiteral("Nothing was brought in"),
-                       QStringLiteral("no notes and no table know a symptom like \"%1\"").arg(text.simplified()),
-                       QStringLiteral("say it in other words, or think of causes yourself")};
-    const auto solved = solvedCauses(desk, file.unit);
-    if (!solved)
-        return solved.trouble();
-    return bringIn(file, *symptom, blended(offers[place], file.unit, *solved), maker);
+    const auto offer = usualCauses(desk, file.unit, file.find(*symptom)->text);
+    return offer ? bringIn(file, *symptom, *offer, maker) : Expected<Change>(offer.trouble());
 }
 
 Expected<Change> wantedChange(Desk &desk, const UnitFile &file, const Options &options)

@@ -16,14 +16,20 @@ EmptyPlace::EmptyPlace(const QString &says, const QString &action, QWidget *pare
     label->setWordWrap(true);
     label->setAlignment(Qt::AlignCenter);
     label->setMinimumWidth(260);
+    label->setMaximumWidth(620); // a longer line is hard to read
+    auto *middle = new QHBoxLayout;
+    middle->addStretch(1);
+    middle->addWidget(label, 40);
+    middle->addStretch(1);
     auto *column = new QVBoxLayout(this);
     column->setSpacing(gap::normal);
     column->addStretch(2);
-    column->addWidget(label);
+    column->addLayout(middle);
     if (!action.isEmpty()) {
         auto *offer = primaryButton(action, this);
         connect(offer, &QPushButton::clicked, this, &EmptyPlace::actionWanted);
         column->addWidget(offer, 0, Qt::AlignHCenter);
+        setFocusProxy(offer);
     }
     column->addStretch(3);
 }

@@ -11,6 +11,15 @@
 
 namespace ts {
 
+namespace {
+
+int sides(const GridColumn &column)
+{
+    return column.middle ? gap::tight : 2 * gap::small;
+}
+
+} // namespace
+
 void GridView::fit()
 {
     fitColumns();
@@ -24,7 +33,7 @@ void GridView::fitColumns()
     int taken = 0;
     int shares = 0;
     for (const GridColumn &column : columns) {
-        taken += qRound(column.width * zero) + 2 * gap::small;
+        taken += qRound(column.width * zero) + sides(column);
         shares += column.stretch;
     }
     int left = std::max(0, viewport()->width() - taken);
@@ -33,7 +42,7 @@ void GridView::fitColumns()
         const int more = shares > 0 ? left * column.stretch / shares : 0;
         left -= more;
         shares -= column.stretch;
-        horizontalHeader()->resizeSection(i, qRound(column.width * zero) + 2 * gap::small + more);
+        horizontalHeader()->resizeSection(i, qRound(column.width * zero) + sides(column) + more);
     }
 }
 
@@ -70,7 +79,7 @@ QSize GridView::sizeHint() const
 
 QSize GridView::minimumSizeHint() const
 {
-    return {200, contentHeight(3)};
+    return {200, m_whole ? sizeHint().height() : contentHeight(3)};
 }
 
 void GridView::resizeEvent(QResizeEvent *event)

@@ -4,6 +4,15 @@
 
 namespace ts {
 
+namespace {
+
+QVariant alignmentOf(const GridColumn &column)
+{
+    return QVariant::fromValue(Qt::Alignment((column.right ? Qt::AlignRight : column.middle ? Qt::AlignHCenter : Qt::AlignLeft) | Qt::AlignVCenter));
+}
+
+} // namespace
+
 GridModel::GridModel(QList<GridColumn> columns, QObject *parent) : QAbstractTableModel(parent), m_columns(std::move(columns)) {}
 
 void GridModel::setColumns(QList<GridColumn> columns)
@@ -89,7 +98,7 @@ QVariant GridModel::data(const QModelIndex &index, int role) const
     case Qt::ToolTipRole:
         return shown.tip.isEmpty() ? QVariant() : QVariant(shown.tip.toHtmlEscaped().replace(QLatin1Char('\n'), QLatin1String("<br>")));
     case Qt::TextAlignmentRole:
-        return QVariant::fromValue(Qt::Alignment((m_columns.at(index.column()).right ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter));
+        return alignmentOf(m_columns.at(index.column()));
     case Qt::CheckStateRole:
         return shown.tick ? QVariant(*shown.tick ? Qt::Checked : Qt::Unchecked) : QVariant();
     case Qt::AccessibleTextRole: {
@@ -110,8 +119,10 @@ QVariant GridModel::headerData(int section, Qt::Orientation orientation, int rol
         return {};
     if (role == Qt::DisplayRole)
         return m_columns.at(section).title;
+    if (role == Qt::ToolTipRole && !m_columns.at(section).tip.isEmpty())
+        return m_columns.at(section).tip.toHtmlEscaped();
     if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(Qt::Alignment((m_columns.at(section).right ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter));
+        return alignmentOf(m_columns.at(section));
     return {};
 }
 
@@ -135,7 +146,7 @@ bool GridModel::setData(const QModelIndex &index, const QVariant &value, int rol
     const GridRow row = m_rows.at(index.row()); // a copy: what is recorded brings other rows
     const GridCell shown = cell(index);
     const bool ticking = role == Qt::CheckStateRole;
-    if (ticking ? !shown.tick : !shown.editable)
+    if (ticking ? !shown.tick : !shown.editable && !shown.toggle)
         return false;
     const QString typed = ticking ? (value.toInt() == Qt::Checked ? QStringLiteral("yes") : QStringLiteral("no")) : value.toString().trimmed();
     if (!ticking && typed == shown.edit.trimmed()) {

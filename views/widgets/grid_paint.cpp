@@ -62,7 +62,8 @@ QRect GridPaint::tickRect(const QRect &cell) const
 void GridPaint::draw(QPainter &painter, const QRect &rect, const GridCell &cell, const GridColumn &column) const
 {
     const Ink &ink = m_style.ink();
-    QRect room = rect.adjusted(atSide, above, -atSide, -above);
+    const int side = column.middle ? 1 : atSide;
+    QRect room = rect.adjusted(side, above, -side, -above);
     if (cell.tick) {
         drawTick(painter, tickRect(rect), *cell.tick);
         room.setLeft(room.left() + m_style.space(4) + gap::small - 2);
@@ -75,7 +76,7 @@ void GridPaint::draw(QPainter &painter, const QRect &rect, const GridCell &cell,
         drawPill(painter, room, cell);
         return;
     }
-    const int across = column.right ? Qt::AlignRight : Qt::AlignLeft;
+    const int across = column.right ? Qt::AlignRight : column.middle ? Qt::AlignHCenter : Qt::AlignLeft;
     painter.setFont(font(cell));
     painter.setPen(cell.quiet || cell.struck ? ink.quiet : ink.ink);
     if (cell.second.isEmpty()) {

@@ -24,6 +24,8 @@ struct GridColumn {
     double width = 6; ///< at least, in widths of "0"
     int stretch = 0;  ///< its share of what is left; 0 keeps its width
     bool right = false;
+    bool middle = false;
+    QString tip = {}; ///< of its head, where the title says less
     QList<GridChoice> choices = {};               ///< its cells that can be edited are set to one of these
     bool down = false;                       ///< Enter in its field goes on in the row below: a column that is filled in one go
     std::function<QStringList()> completions = {}; ///< offered while typing; may be empty
@@ -50,6 +52,7 @@ struct GridCell {
     bool struck = false;
     bool figures = false;     ///< in the fixed-width face
     std::optional<bool> tick; ///< a box to tick before the text
+    bool toggle = false;      ///< Space, Enter and a click turn it over: commits "toggle"
     std::optional<GridBar> bar;
     QString tip;
     QString spoken; ///< what a screen reader says where the text alone does not tell

@@ -26,6 +26,9 @@ public:
     /// Shows these rows; the current one and a field in which somebody types stay.
     void setRows(const QList<GridRow> &rows);
 
+    /// Other columns, where their titles differ; the current row stays when it is shown again.
+    void setColumns(const QList<GridColumn> &columns);
+
     /// The column whose words their letters set from anywhere in a row; letters then begin no field. `after` is told what was set.
     void setLetterColumn(int column, std::function<void(const QUuid &row, const QString &value)> after = {})
     {
@@ -37,6 +40,9 @@ public:
 
     /// Enter in the adding row adds, and is ready for the next one; Tab goes on in the row that was added. Else both do.
     void setAddsInARow(bool inARow) { m_addsInARow = inARow; }
+
+    /// Never scrolls by itself: always as high as its rows, in a page that scrolls as a whole.
+    void setWhole(bool whole) { m_whole = whole; }
 
     [[nodiscard]] QUuid currentKey() const;
     void setCurrent(const QUuid &key, int column = -1);
@@ -91,7 +97,9 @@ private:
     int m_letterColumn = -1;
     std::function<void(const QUuid &row, const QString &value)> m_afterLetter;
     int m_homeColumn = -1;
+    QUuid m_stayAt; ///< the row to be current again when the rows of other columns come
     bool m_addsInARow = false;
+    bool m_whole = false;
     bool m_fitting = false;
 };
 

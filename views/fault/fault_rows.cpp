@@ -1,0 +1,214 @@
+#include "views/fault/fault_rows.h"
+
+#include "views/widgets/locale_text.h"
+#include "views/widgets/typed.h"
+
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+#include <algorithm>
+
+namespace ts {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("FaultPage", text);
+}
+
+GridRow causeRow(const BoardCause &cause)
+{
+    GridRow row{.key = cause.id.value, .name = cause.id.isNull() ? QStringLiteral("something else") : QString()};
+    GridCell name = cause.somethingElse ? shownCell(tr("Something else")) : typedCell(cause.text);
+    name.strong = true;
+    name.struck = cause.state == CauseState::RuledOut;
+    name.second = cause.reason;
+    GridCell bar;
+    bar.bar = GridBar{cause.before, cause.now};
+    bar.spoken = tr("before %1, now %2").arg(shown::percent(cause.before), shown::percent(cause.now));
+    bar.tip = bar.spoken;
+    GridCell now = shownCell(shown::percent(cause.now));
+    GridCell weight = typedCell(shown::percent(cause.before), shown::percent(cause.before));
+    weight.quiet = !cause.weightTyped;
+    weight.tip = cause.weightTyped ? QString() : tr("not typed: its share of what the typed weights leave");
+    GridCell state = cause.somethingElse && cause.id.isNull() ? shownCell({}) : typedCell(causeStateText(cause.state), toWord(cause.state));
+    if (!state.text.isEmpty())
+        state.pill = cause.state == CauseState::Confirmed ? Tone::Copper : Tone::Neutral;
+    const QString putRight = putRightText(cause);
+    row.cells = {name, bar, now, weight, state, typedCell(putRight)};
+    return row;
+}
+
+} // namespace
+
+QString causeStateText(CauseState state)
+{
+    switch (state) {
+    case CauseState::RuledOut:
+        return tr("ruled out");
+    case CauseState::Confirmed:
+        return tr("confirmed");
+    case CauseState::Open:
+        break;
+    }
+    return tr("open");
+}
+
+QString cameOutText(CameOut cameOut)
+{
+    switch (cameOut) {
+    case CameOut::Normal:
+        return tr("normal");
+    case CameOut::Abnormal:
+        return tr("abnormal");
+    case CameOut::Unclear:
+        return tr("unclear");
+    case CameOut::NotDone:
+        break;
+    }
+    return tr("not done");
+}
+
+QString putRightText(const BoardCause &cause)
+{
+    QStringList words;
+    if (cause.fixMinutes)
+        words << tr("%1 m").arg(shown::count(*cause.fixMinutes));
+    if (cause.fixCost)
+        words << shown::money(*cause.fixCost);
+    if (cause.fixOdds && *cause.fixOdds < 1)
+        words << shown::percent(*cause.fixOdds);
+    return words.join(QStringLiteral(" · "));
+}
+
+Expected<PutRight> parsePutRight(const QString &typed, const Currency &currency)
+{
+    PutRight found;
+    static const QRegularExpression beforeUnit(QStringLiteral("(\\d)\\s+(m|min|h|%)(?=$|[\\s·])"));
+    static const QRegularExpression afterHours(QStringLiteral("(\\d\\s?h)\\s+(\\d)"));
+    QString text = typed;
+    text.replace(QLatin1Char(','), QLatin1Char('.'));
+    text.replace(beforeUnit, QStringLiteral("\\1\\2"));
+    text.replace(afterHours, QStringLiteral("\\1\\2"));
+    text.replace(QStringLiteral("·"), QStringLiteral(" "));
+    static const QRegularExpression time(QStringLiteral("^\\d+(m|min|h|h\\d+m?)$"));
+    for (const QString &piece : text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+        if (piece.endsWith(QLatin1Char('%'))) {
+            const auto share = typed::shareOrNone(piece, tr("chance that it can be had"));
+            if (!share)
+                return share.trouble();
+            found.odds = *share;
+        } else if (time.match(piece).hasMatch()) {
+            const auto minutes = typed::minutesOrNone(piece);
+            if (!minutes)
+                return minutes.trouble();
+            found.minutes = *minutes;
+        } else {
+            const auto cost = shown::parseMoney(piece, currency);
+            if (!cost || cost->minor() < 0)
+                return Trouble{tr("\"%1\" is no time, no price and no chance").arg(piece.left(40)), {}, tr("type it like 55m 28 80%")};
+            found.cost = *cost;
+        }
+    }
+    return found;
+}
+
+QString shortName(const QString &cause)
+{
+    const QString text = cause.simplified();
+    static const QRegularExpression place(QStringLiteral("\\b[A-Z]{1,3}\\d{1,4}\\b"));
+    if (const auto match = place.match(text); match.hasMatch())
+        return match.captured();
+    const QString first = text.section(QLatin1Char(' '), 0, 0);
+    return (first.size() >= 3 ? first : text).left(7);
+}
+
+QList<GridColumn> causeColumns()
+{
+    const QList<GridChoice> states{{toWord(CauseState::Open), causeStateText(CauseState::Open), u'o'},
+                                   {toWord(CauseState::RuledOut), causeStateText(CauseState::RuledOut), u'r'},
+                                   {toWord(CauseState::Confirmed), causeStateText(CauseState::Confirmed), u'c'}};
+    return {{.title = tr("Possible cause"), .width = 18, .stretch = 4},
+            {.title = tr("Likelihood: before, now"), .width = 14, .stretch = 2},
+            {.title = tr("Now"), .width = 5, .right = true},
+            {.title = tr("Weight"), .width = 6, .right = true},
+            {.title = tr("State"), .width = 9, .choices = states},
+            {.title = tr("To put right"), .width = 13, .stretch = 1, .right = true}};
+}
+
+QList<GridRow> causeRows(const FaultBoard &board)
+{
+    QList<GridRow> rows;
+    for (const BoardCause &cause : board.causes)
+        rows << causeRow(cause);
+    GridCell adding = typedCell(tr("Add a possible cause"), {});
+    adding.quiet = true;
+    rows << GridRow{.kind = GridRowKind::Adding, .name = QStringLiteral("cause"), .cells = {adding}};
+    return rows;
+}
+
+QList<qsizetype> markOrder(const FaultBoard &board)
+{
+    QList<qsizetype> order;
+    for (qsizetype i = 0; i < board.causes.size(); ++i)
+        order << i;
+    // Ids ascend by the time they were made (RFC 9562).
+    std::stable_sort(order.begin(), order.end(), [&board](qsizetype a, qsizetype b) {
+        const BoardCause &one = board.causes.at(a);
+        const BoardCause &other = board.causes.at(b);
+        return one.somethingElse != other.somethingElse ? other.somethingElse : one.id < other.id;
+    });
+    return order;
+}
+
+QList<GridColumn> checkColumns(const FaultBoard &board)
+{
+    QList<GridColumn> columns{{.title = tr("Check"), .width = 13, .stretch = 3}, {.title = tr("Min"), .width = 3, .right = true}};
+    for (const qsizetype place : markOrder(board)) {
+        const BoardCause &cause = board.causes.at(place);
+        columns << GridColumn{.title = cause.somethingElse ? tr("Else") : shortName(cause.text), .width = 7, .middle = true, .tip = cause.text};
+    }
+    columns << GridColumn{.title = tr("Came out"),
+                          .width = 11,
+                          .stretch = 4,
+                          .choices = {{toWord(CameOut::Normal), cameOutText(CameOut::Normal), u'n'},
+                                      {toWord(CameOut::Abnormal), cameOutText(CameOut::Abnormal), u'a'},
+                                      {toWord(CameOut::Unclear), cameOutText(CameOut::Unclear), u'u'},
+                                      {toWord(CameOut::NotDone), cameOutText(CameOut::NotDone), u'd'}}};
+    return columns;
+}
+
+QList<GridRow> checkRows(const FaultBoard &board)
+{
+    QList<GridRow> rows;
+    for (const BoardCheck &check : board.checks) {
+        GridRow row{.key = check.id.value};
+        GridCell minutes = typedCell(check.minutes ? shown::count(*check.minutes) : QString());
+        row.cells = {typedCell(check.text), minutes};
+        for (const qsizetype i : markOrder(board)) {
+            const BoardMark &mark = check.marks.at(i);
+            GridCell cell = shownCell(mark.marked() ? QStringLiteral("●") : QStringLiteral("·"));
+            cell.toggle = !board.causes.at(i).id.isNull();
+            cell.quiet = !mark.marked();
+            cell.spoken = mark.marked() ? tr("bears on %1").arg(board.causes.at(i).text) : tr("no bearing on %1").arg(board.causes.at(i).text);
+            cell.tip = mark.marked() ? tr("If this were the cause it would come out abnormal with %1").arg(shown::percent(mark.abnormal)) : board.causes.at(i).text;
+            row.cells << cell;
+        }
+        GridCell cameOut = typedCell(check.cameOut == CameOut::NotDone ? QStringLiteral("—") : cameOutText(check.cameOut), toWord(check.cameOut));
+        cameOut.spoken = cameOutText(check.cameOut);
+        if (check.cameOut != CameOut::NotDone)
+            cameOut.pill = check.cameOut == CameOut::Normal ? Tone::Within : check.cameOut == CameOut::Abnormal ? Tone::Outside : Tone::TooClose;
+        if (cameOut.pill)
+            cameOut.after = check.result;
+        row.cells << cameOut;
+        rows << row;
+    }
+    GridCell adding = typedCell(tr("Add a check: swap head leads 5m"), {});
+    adding.quiet = true;
+    adding.spoken = tr("Add a check");
+    rows << GridRow{.kind = GridRowKind::Adding, .name = QStringLiteral("check"), .cells = {adding}};
+    return rows;
+}
+
+} // namespace ts
