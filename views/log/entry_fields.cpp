@@ -26,8 +26,8 @@ public:
     static Fields cause(bool settled)
     {
         if (settled)
-            return {field("text", tr("Cause")), field("reason", tr("Because")), field("settled_at", tr("When"), FieldForm::Instant)};
-        return {field("text", tr("Cause")),
+            return {field("text", tr("Cause"), FieldForm::Long), field("reason", tr("Because"), FieldForm::Long), field("settled_at", tr("When"), FieldForm::Instant)};
+        return {field("text", tr("Cause"), FieldForm::Long),
                 field("weight", tr("Weight"), FieldForm::Share),
                 field("fix_minutes", tr("Time to fix"), FieldForm::Minutes),
                 field("fix_cost", tr("Cost to fix"), FieldForm::Price),
@@ -36,7 +36,7 @@ public:
     }
     static Fields need(bool later)
     {
-        Fields fields{field("text", tr("Part")),
+        Fields fields{field("text", tr("Part"), FieldForm::Long),
                       field("quantity", tr("Pieces"), FieldForm::Count),
                       field("price", tr("Price each"), FieldForm::Price),
                       field("state", tr("State"), FieldForm::Choice),
@@ -49,7 +49,7 @@ public:
     }
     static Fields check(bool came)
     {
-        Fields fields{field("text", tr("Check")), field("minutes", tr("Minutes"), FieldForm::Minutes), field("came_out", tr("Came out"), FieldForm::Choice),
+        Fields fields{field("text", tr("Check"), FieldForm::Long), field("minutes", tr("Minutes"), FieldForm::Minutes), field("came_out", tr("Came out"), FieldForm::Choice),
                       field("result", tr("Result"))};
         fields << (came ? field("done_at", tr("When"), FieldForm::Instant) : when());
         return fields;
@@ -58,7 +58,7 @@ public:
     {
         if (back)
             return {field("what", tr("What")), field("left_out_because", tr("Left out because")), field("back_at", tr("When"), FieldForm::Instant)};
-        return {field("what", tr("What came off")), field("fasteners", tr("Fasteners")), field("kept_in", tr("Kept in")), field("connectors", tr("Connectors")),
+        return {field("what", tr("What came off"), FieldForm::Long), field("fasteners", tr("Fasteners")), field("kept_in", tr("Kept in")), field("connectors", tr("Connectors")),
                 field("springs", tr("Springs, washers")), field("marks", tr("Marks made")), field("caution", tr("Caution")), when()};
     }
     static Fields unit()
@@ -68,7 +68,7 @@ public:
     }
     static Fields spend()
     {
-        return {field("text", tr("For what")), field("amount", tr("Amount"), FieldForm::Price), field("kind", tr("Kind"), FieldForm::Choice),
+        return {field("text", tr("For what"), FieldForm::Long), field("amount", tr("Amount"), FieldForm::Price), field("kind", tr("Kind"), FieldForm::Choice),
                 field("in_bench_currency", tr("In the bench's money"), FieldForm::Price), field("paid_on", tr("Day"), FieldForm::Day), when()};
     }
     static Fields step()
@@ -113,9 +113,9 @@ QList<EntryField> fieldsOf(const Event &event)
     case EventKind::Spend:
         return W::spend();
     case EventKind::Symptom:
-        return {W::field("text", W::tr("Symptom")), W::field("conditions", W::tr("Conditions")), W::when()};
+        return {W::field("text", W::tr("Symptom"), FieldForm::Long), W::field("conditions", W::tr("Conditions")), W::when()};
     case EventKind::SymptomCleared:
-        return {W::field("text", W::tr("Symptom")), W::field("cleared_at", W::tr("When"), FieldForm::Instant)};
+        return {W::field("text", W::tr("Symptom"), FieldForm::Long), W::field("cleared_at", W::tr("When"), FieldForm::Instant)};
     case EventKind::Cause:
         return W::cause(false);
     case EventKind::CauseRuledOut:
@@ -133,7 +133,7 @@ QList<EntryField> fieldsOf(const Event &event)
     case EventKind::Fitted:
         return W::need(event.later);
     case EventKind::Photo:
-        return {W::field("caption", W::tr("Caption")), W::field("phase", W::tr("Phase"), FieldForm::Choice), W::when()};
+        return {W::field("caption", W::tr("Caption"), FieldForm::Long), W::field("phase", W::tr("Phase"), FieldForm::Choice), W::when()};
     case EventKind::Teardown:
         return W::teardown(false);
     case EventKind::PutBack:

@@ -47,7 +47,7 @@ QDateTimeEdit *instantField(const QString &stored)
     if (!day.contains(QLatin1String("yyyy")))
         day.replace(QLatin1String("yy"), QLatin1String("yyyy"));
     edit->setDisplayFormat(day + QLatin1Char(' ') + QLocale().timeFormat(QLocale::ShortFormat).remove(QStringLiteral(":ss")));
-    edit->setCalendarPopup(false);
+    edit->setButtonSymbols(QAbstractSpinBox::NoButtons);
     return edit;
 }
 
@@ -118,7 +118,9 @@ QWidget *EntryForm::makeField(const EntryField &field)
     } else if (field.form == FieldForm::Long) {
         auto *edit = new QPlainTextEdit(text, this);
         edit->setTabChangesFocus(true);
-        edit->setFixedHeight(edit->fontMetrics().lineSpacing() * qBound(1, static_cast<int>(text.size() / 60 + text.count(u'\n')) + 1, 6) + 4 * gap::tight);
+        const int lines = qBound(1, static_cast<int>(text.size() / 70 + text.count(u'\n')) + 1, 6);
+        edit->setFixedHeight(edit->fontMetrics().lineSpacing() * lines + 5 * gap::tight);
+        edit->setVerticalScrollBarPolicy(lines == 1 ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
         edit->moveCursor(QTextCursor::End);
         made = edit;
     } else {

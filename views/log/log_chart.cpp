@@ -33,16 +33,33 @@ void addStep(QList<QPointF> &line, double at, double value)
     line << QPointF(at, value);
 }
 
-/// The end of an axis and how many parts it has, so that its numbers are round.
-std::pair<double, int> roundEnd(double most)
+/// The step of an axis and how many of them reach the top, so that its numbers are round. There is no room for more than two.
+std::pair<double, int> roundSteps(double most)
 {
     if (most <= 0)
         return {1, 1};
     const double power = std::pow(10.0, std::floor(std::log10(most)));
-    for (const double step : {0.5, 1.0, 2.0, 5.0})
-        if (const double parts = std::ceil(most / (step * power)); parts <= 3)
-            return {parts * step * power, static_cast<int>(parts)};
-    return {10 * power, 2};
+    for (const double step : {0.5, 1.0, 2.0, 2.5, 5.0})
+        if (const double parts = std::ceil(most / (step * power)); parts <= 2)
+            return {step * power, static_cast<int>(parts)};
+    return {5 * power, 2};
+}
+
+void setSteps(QValueAxis *axis, double most, const QString &before, const QString &behind)
+{
+    const auto [step, parts] = roundSteps(most);
+    // The room for the labels is taken when the range is set: their form comes first.
+    axis->setLabelFormat(before + (step == std::floor(step) ? QStringLiteral("%.0f") : QStringLiteral("%.1f")) + behind);
+    axis->setTickCount(parts + 1);
+    axis->setRange(0, step * parts);
+}
+
+double highest(const QList<QPointF> &line)
+{
+    double most = 0;
+    for (const QPointF &point : line)
+        most = qMax(most, point.y());
+    return most;
 }
 
 } // namespace
@@ -67,8 +84,30 @@ LogChart::LogChart(Workplace &workplace, QWidget *parent) : QWidget(parent), m_w
     column->setSpacing(0);
     column->addLayout(head);
     column->addWidget(m_place);
-    connect(m_fold, &QPushButton::clicked, this, [this] { setFolded(!m_folded); });
+    connect(m_fold, &QPushButton::clicked, this, [this] {
+        m_chosen = true;
+        setFolded(!m_folded);
+    });
     setFolded(false);
+}
+
+void LogChart::restore(const QByteArray &state)
+{
+    m_chosen = !state.isEmpty();
+    if (m_chosen)
+        setFolded(state == "folded");
+}
+
+QByteArray LogChart::state() const
+{
+    return !m_chosen ? QByteArray() : m_folded ? QByteArrayLiteral("folded") : QByteArrayLiteral("open");
+}
+
+void LogChart::fitInto(int height)
+{
+    const bool low = height < m_work.style().space(130);
+    if (!m_chosen && low != m_folded)
+        setFolded(low);
 }
 
 void LogChart::setFolded(bool folded)
@@ -121,16 +160,8 @@ void LogChart::draw()
         if (!m_chart)
             makeChart();
         colour();
-        const auto [hours, hourParts] = roundEnd(m_hours.last().y());
-        const auto [money, moneyParts] = roundEnd(std::max_element(m_money.begin(), m_money.end(), [](const QPointF &a, const QPointF &b) { return a.y() < b.y(); })->y());
-        // The room for the labels is taken when the range is set: their form comes first.
-        m_hourAxis->setLabelFormat(hours / hourParts < 1 ? QStringLiteral("%.1f h") : QStringLiteral("%.0f h"));
-        const QString sign = m_work.currency().sign().replace(QLatin1Char('%'), QLatin1String("%%"));
-        m_moneyAxis->setLabelFormat(sign + (money / moneyParts < 1 ? QStringLiteral("%.1f") : QStringLiteral("%.0f")));
-        m_hourAxis->setTickCount(hourParts + 1);
-        m_hourAxis->setRange(0, hours);
-        m_moneyAxis->setTickCount(moneyParts + 1);
-        m_moneyAxis->setRange(0, money);
+        setSteps(m_hourAxis, highest(m_hours), {}, QStringLiteral(" h"));
+        setSteps(m_moneyAxis, highest(m_money), m_work.currency().sign().replace(QLatin1Char('%'), QLatin1String("%%")), {});
         const qint64 from = static_cast<qint64>(m_hours.first().x());
         const qint64 to = qMax(static_cast<qint64>(m_hours.last().x()), from + 3'600'000);
         m_timeAxis->setRange(QDateTime::fromMSecsSinceEpoch(from), QDateTime::fromMSecsSinceEpoch(to));

@@ -23,6 +23,10 @@ public:
     void refresh();
     [[nodiscard]] bool isFolded() const { return m_folded; }
     void setFolded(bool folded);
+    /// Where nobody chose, it is folded in a page so low that the entries need the room.
+    void fitInto(int height);
+    [[nodiscard]] QByteArray state() const; ///< what was chosen, to be remembered
+    void restore(const QByteArray &state);
     [[nodiscard]] QPushButton *foldButton() const { return m_fold; }
     /// What is drawn: step lines of the points (milliseconds since the epoch, hours or money).
     [[nodiscard]] QList<QPointF> hours() const { return m_hours; }
@@ -46,6 +50,7 @@ private:
     QList<QPointF> m_hours;
     QList<QPointF> m_money;
     bool m_folded = false;
+    bool m_chosen = false;
     bool m_drawWaits = false;
 };
 

@@ -164,10 +164,11 @@ void LogDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option, c
         painter->restore();
         return;
     }
-    const bool selected = option.state & QStyle::State_Selected;
+    const bool edited = m_editor && entry.key == m_editedKey; // its editor covers the words
+    const bool selected = !edited && (option.state & QStyle::State_Selected);
     const bool current = (option.state & QStyle::State_HasFocus) && option.state & QStyle::State_KeyboardFocusChange;
     const QRect ground = row.adjusted(textLeft() - m_style.space(1.5), 0, -m_style.space(1), -1);
-    if (selected || (option.state & QStyle::State_HasFocus)) {
+    if (selected || (!edited && (option.state & QStyle::State_HasFocus))) {
         painter->setPen(option.state & QStyle::State_HasFocus ? QPen(ink.copper, current ? 2 : 1) : QPen(Qt::NoPen));
         painter->setBrush(selected ? QBrush(ink.copperPaper) : Qt::NoBrush);
         painter->drawRoundedRect(QRectF(ground).adjusted(0.5, 0.5, -0.5, -0.5), m_style.radius(), m_style.radius());
@@ -184,6 +185,10 @@ void LogDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option, c
     painter->setPen(ink.faint);
     const int line = QFontMetrics(m_style.text()).lineSpacing();
     painter->drawText(QRect(row.left(), top, m_style.space(3) + timeWidth(), line), Qt::AlignRight | Qt::AlignVCenter, entry.time);
+    if (edited) {
+        painter->restore();
+        return;
+    }
     painter->setPen(ink.quiet);
     paintRight(*painter, QRect(row.right() - m_style.space(3) - rightWidth(), top, rightWidth(), row.height() - m_style.space(1)), line, entry.right);
 

@@ -239,14 +239,20 @@ void LogPage::showEvent(QShowEvent *event)
         focusFirst();
 }
 
+void LogPage::resizeEvent(QResizeEvent *event)
+{
+    Page::resizeEvent(event);
+    m_chart->fitInto(height());
+}
+
 QByteArray LogPage::keptState() const
 {
-    return m_chart->isFolded() ? QByteArrayLiteral("folded") : QByteArray();
+    return m_chart->state();
 }
 
 void LogPage::restoreState(const QByteArray &state)
 {
-    m_chart->setFolded(state == "folded");
+    m_chart->restore(state);
 }
 
 QString LogPage::help() const
