@@ -4,16 +4,22 @@
 #include "views/log/jot_bar.h"
 #include "views/log/jot_line.h"
 #include "views/log/lane_chips.h"
+#include "views/log/log_chart.h"
 #include "views/log/log_model.h"
 #include "views/log/log_page.h"
 #include "views/log/log_view.h"
 #include "views/log/move_bar.h"
+#include "views/log/offer_list.h"
 #include "views/widgets/notice_bar.h"
 
 #include <QAbstractItemModelTester>
+#include <QComboBox>
+#include <QDateTimeEdit>
+#include <QElapsedTimer>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QScrollBar>
 
 using namespace ts;
 using namespace ts::testing;
@@ -259,6 +265,233 @@ private Q_SLOTS:
         on.page->list()->setFocus();
         QTest::keyClicks(on.page, QStringLiteral("hum"));
         QVERIFY2(on.line()->text().endsWith(QLatin1String("um")), qPrintable(on.line()->text()));
+    }
+
+    void tabGoesThroughWhatFitsAndThenOn()
+    {
+        OnLog on(m_books);
+        on.jot("saw hum from the left channel");
+        on.jot("saw hiss from the left channel");
+        QTest::keyClicks(on.line(), QStringLiteral("cleared left"));
+        QTest::keyClick(on.line(), Qt::Key_Tab);
+        QCOMPARE(on.line()->text(), QStringLiteral("cleared hiss from the left channel")); // the newest first
+        QVERIFY(on.line()->offerList()->isVisible());
+        QTest::keyClick(on.line(), Qt::Key_Tab);
+        QCOMPARE(on.line()->text(), QStringLiteral("cleared hum from the left channel"));
+        QTest::keyClick(on.line(), Qt::Key_Backtab);
+        QCOMPARE(on.line()->text(), QStringLiteral("cleared hiss from the left channel"));
+        QTest::keyClick(on.line(), Qt::Key_Escape);
+        QCOMPARE(on.line()->text(), QStringLiteral("cleared left"));
+        QVERIFY(!on.line()->offerList()->isVisible());
+        // Round once: back at what was typed, and the next Tab leaves.
+        for (int i = 0; i < 3; ++i)
+            QTest::keyClick(on.line(), Qt::Key_Tab);
+        QCOMPARE(on.line()->text(), QStringLiteral("cleared left"));
+        QVERIFY(on.line()->hasFocus());
+        QTest::keyClick(on.line(), Qt::Key_Tab);
+        QVERIFY(!on.line()->hasFocus());
+        // One that fits is taken, and the next Tab completes further.
+        on.line()->setFocus();
+        on.line()->clear();
+        QTest::keyClicks(on.line(), QStringLiteral("clea"));
+        QCOMPARE(on.line()->ghost(), QStringLiteral("red "));
+        QTest::keyClick(on.line(), Qt::Key_Tab);
+        QCOMPARE(on.line()->text(), QStringLiteral("cleared "));
+        QTest::keyClick(on.line(), Qt::Key_Tab);
+        QCOMPARE(on.line()->text(), QStringLiteral("cleared hiss from the left channel"));
+    }
+
+    void whatIsRefusedOrEmptyIsNotRecorded()
+    {
+        OnLog on(m_books);
+        const QString before = on.desk->journal()->first().sentence;
+        for (const QString &line : {QStringLiteral("   "), QStringLiteral("saw a bell \a"), QStringLiteral("safe to power")}) {
+            on.line()->setLine(line);
+            QTest::keyClick(on.line(), Qt::Key_Return);
+            QCOMPARE(on.desk->journal()->first().sentence, before);
+            QCOMPARE(on.line()->text().trimmed(), line.trimmed()); // it stays, to be mended
+        }
+        QVERIFY2(on.page->jotBar()->sentence().contains(QLatin1String("Nothing to record")), qPrintable(on.page->jotBar()->sentence()));
+        on.line()->setLine(QStringLiteral("saw a bell \a"));
+        QVERIFY(on.page->jotBar()->sentence().contains(QLatin1String("control character")));
+    }
+
+    void theRowsSayWhatTheyAre()
+    {
+        OnLog on(m_books);
+        on.jot("take-up torque = 14 gf.cm want 35..65 found");
+        on.jot("take-up torque = 47 gf.cm after");
+        on.jot("paid carriage 8.40");
+        const LogEntry first = on.page->model()->entry(on.rowOf(on.file().all<Reading>().first()));
+        const LogEntry second = on.page->model()->entry(on.rowOf(on.file().all<Reading>().last()));
+        QCOMPARE(first.headline, QStringLiteral("Take-up torque"));
+        QCOMPARE(first.verdict, Verdict::Outside);
+        QCOMPARE(first.figures, QStringLiteral("14 gf·cm"));
+        QCOMPARE(first.detail, QStringLiteral("wanted 35 to 65 gf·cm · as found"));
+        QCOMPARE(second.verdict, Verdict::Within);
+        QCOMPARE(second.detail, QStringLiteral("wanted 35 to 65 gf·cm · was 14 gf·cm · as it leaves"));
+        QCOMPARE(on.page->model()->entry(on.rowOf(on.file().all<Spend>().last())).right, QStringLiteral("spent £8.40"));
+        const QString heard = on.page->model()->index(on.rowOf(on.file().all<Reading>().first())).data(Qt::AccessibleTextRole).toString();
+        QVERIFY2(heard.contains(QLatin1String("outside")) && heard.contains(QStringLiteral("14 gf·cm")), qPrintable(heard));
+        QVERIFY(on.page->model()->entry(0).isDay);
+        QVERIFY(!(on.page->model()->index(0).flags() & Qt::ItemIsSelectable));
+    }
+
+    void severalEntriesAreMovedByTheirTagAsOneChange()
+    {
+        OnLog on(m_books);
+        const Unit other = benchUnit(*on.desk, QStringLiteral("Tarrick T-9 tuner"), Category::Tuner);
+        for (const char *line : {"saw hum", "CN2.4 = 11.92 V want 12 V 5%", "did cleaned it 20m"})
+            on.jot(line);
+        on.page->list()->setFocus();
+        QTest::keyClick(on.page->list(), Qt::Key_End);
+        for (int i = 0; i < 2; ++i)
+            QTest::keyClick(on.page->list(), Qt::Key_Up, Qt::ShiftModifier);
+        QCOMPARE(on.page->list()->chosen().size(), 3);
+        on.page->askWhereTo();
+        auto *field = on.page->moveBar()->findChild<QLineEdit *>();
+        QTest::keyClicks(field, QStringLiteral("%1").arg(other.tag, 4, 10, QLatin1Char('0')));
+        QTest::keyClick(field, Qt::Key_Return);
+        QVERIFY(on.page->moveBar()->isHidden());
+        QVERIFY(on.file().all<Symptom>().isEmpty() && on.file().all<Reading>().isEmpty() && on.file().all<Step>().isEmpty());
+        const UnitFile there = *on.desk->unitFile(other.id);
+        QCOMPARE(there.all<Symptom>().size() + there.all<Reading>().size() + there.all<Step>().size(), 3);
+        on.window->work().undo(); // all three at once
+        QCOMPARE(on.file().all<Symptom>().size() + on.file().all<Reading>().size() + on.file().all<Step>().size(), 3);
+        // What cannot be moved is refused, and stays.
+        on.page->list()->choose(on.page->model()->rowOfRecord(on.unit.id.value));
+        on.page->askWhereTo();
+        Q_EMIT on.page->moveBar()->chosen(other.id);
+        QVERIFY(on.window->workspace().notice()->text().contains(QLatin1String("stays with its unit")));
+    }
+
+    void whatWasJustJottedIsSeenWhateverWasFiltered()
+    {
+        OnLog on(m_books);
+        on.jot("saw hum");
+        on.jot("CN2.4 = 11.92 V want 12 V 5%");
+        on.page->chips()->chip(Lane::Faults)->click();
+        QVERIFY(on.rowOf(on.file().all<Reading>().last()) < 0);
+        on.jot("paid carriage 8.40");
+        QVERIFY(on.rowOf(on.file().all<Spend>().last()) >= 0);
+        QVERIFY(on.page->chips()->only().isEmpty());
+        // The arrow keys go from chip to chip; Tab comes to one of them.
+        on.page->chips()->chip(Lane::Faults)->setFocus();
+        QTest::keyClick(on.page->chips()->chip(Lane::Faults), Qt::Key_Right);
+        QVERIFY(on.page->chips()->chip(Lane::Readings)->hasFocus());
+        QTest::keyClick(on.page->chips()->chip(Lane::Readings), Qt::Key_Space);
+        QCOMPARE(on.page->chips()->only(), QSet<Lane>{Lane::Readings});
+    }
+
+    void aLongLogKeepsItsPlaceAndStaysQuick()
+    {
+        OnLog on(m_books);
+        Change change(QStringLiteral("many"));
+        for (int i = 0; i < 3000; ++i) {
+            on.desk.clock.advance(600);
+            Reading reading = on.desk->maker().fresh<Reading>();
+            reading.unit = on.unit.id;
+            reading.name = QStringLiteral("rail %1").arg(i % 40);
+            reading.value = *Quantity::parse(u"11.92 V");
+            reading.wanted = *Limit::parse(u"12 V 5%");
+            reading.conditions = i % 10 == 0 ? QStringLiteral("with the lid off, the lamp bulb in series and the volume at a quarter, after an hour of warming up on the bench") : QString();
+            change.add(reading);
+        }
+        QElapsedTimer timer;
+        QVERIFY(on.window->work().record(change));
+        QVERIFY(on.page->model()->rowCount() > 3000);
+        LogView *list = on.page->list();
+        QCOMPARE(list->verticalScrollBar()->value(), list->verticalScrollBar()->maximum()); // at the newest
+        // Every height is the height that is painted: the last row ends where the range of the bar does.
+        timer.start();
+        for (int i = 0; i < 60; ++i) {
+            list->verticalScrollBar()->setValue(list->verticalScrollBar()->maximum() / 60 * i);
+            list->viewport()->repaint();
+        }
+        qInfo("60 screens of a log of 3,000 entries painted in %lld ms", timer.elapsed());
+        QVERIFY(timer.elapsed() < 60 * 200); // many times what it takes, so that a busy computer does not fail it
+
+        // Somebody else records while one reads further up: what is read stays where it is.
+        list->verticalScrollBar()->setValue(list->verticalScrollBar()->maximum() / 2);
+        const QModelIndex top = list->indexAt(QPoint(200, 10));
+        const QString key = on.page->model()->entry(top.row()).key;
+        const int y = list->visualRect(top).y();
+        Note early = on.desk->maker().fresh<Note>();
+        early.unit = on.unit.id;
+        early.at = on.unit.at.addSecs(3600); // it stands far above
+        early.text = QStringLiteral("found on the back of an envelope");
+        QVERIFY(on.window->work().record(Change(QStringLiteral("Note")).add(early)));
+        QCOMPARE(list->visualRect(on.page->model()->index(on.page->model()->rowOfKey(key))).y(), y);
+        // Another unit and back: at the newest again.
+        const Unit other = benchUnit(*on.desk, QStringLiteral("Tarrick T-9 tuner"), Category::Tuner);
+        on.window->work().takeInHand(other.id);
+        timer.start();
+        on.window->work().takeInHand(on.unit.id);
+        qInfo("the unit of 3,000 entries opened in %lld ms", timer.elapsed());
+        QCOMPARE(list->verticalScrollBar()->value(), list->verticalScrollBar()->maximum());
+        // What Home and the page keys come to is always an entry.
+        list->setFocus();
+        for (const auto key2 : {Qt::Key_Home, Qt::Key_PageDown, Qt::Key_PageDown, Qt::Key_PageUp, Qt::Key_End}) {
+            QTest::keyClick(list, key2);
+            QVERIFY(!on.page->model()->entry(list->currentIndex().row()).isDay);
+        }
+    }
+
+    void largeTypeDoublesTheLine()
+    {
+        OnLog on(m_books);
+        const int height = on.line()->fontMetrics().height();
+        on.window->style().setLargeType(true);
+        QCoreApplication::processEvents();
+        QVERIFY2(qAbs(on.line()->fontMetrics().height() - 2 * height) <= 2, qPrintable(QStringLiteral("%1 %2").arg(height).arg(on.line()->fontMetrics().height())));
+        on.window->style().setLargeType(false);
+        QCOMPARE(on.line()->fontMetrics().height(), height);
+    }
+
+    void theChartIsFoldedAwayAndThatIsRemembered()
+    {
+        OnLog on(m_books);
+        QVERIFY(on.page->chart()->isHidden()); // nothing to draw yet
+        on.jot("paid carriage 8.40");
+        on.jot("did cleaned it 30m");
+        QVERIFY(!on.page->chart()->isHidden());
+        QCOMPARE(on.page->chart()->hours().last().y(), 0.5);
+        QCOMPARE(on.page->chart()->money().last().y(), 8.4);
+        QTest::qWait(50); // it is drawn when the window has its turn
+        const bool folded = on.page->chart()->isFolded();
+        on.page->chart()->foldButton()->click();
+        QCOMPARE(on.page->chart()->isFolded(), !folded);
+        const QByteArray layout = on.window->workspace().layoutState();
+        on.page->chart()->foldButton()->click();
+        on.window->workspace().restoreLayout(layout);
+        QCOMPARE(on.page->chart()->isFolded(), !folded);
+    }
+
+    void aTimeAndAChoiceAreEdited()
+    {
+        OnLog on(m_books);
+        on.jot("CN2.4 = 11.92 V want 12 V 5%");
+        const Reading before = on.file().all<Reading>().first();
+        on.page->edit(on.rowOf(before));
+        EntryForm *form = on.page->form();
+        auto *phase = qobject_cast<QComboBox *>(form->field(QStringLiteral("phase")));
+        phase->setCurrentIndex(phase->findData(QStringLiteral("as_it_leaves")));
+        put(form->field(QStringLiteral("value")), QStringLiteral("10,9"));
+        auto *when = qobject_cast<QDateTimeEdit *>(form->field(QStringLiteral("at")));
+        when->setDateTime(when->dateTime().addDays(-1));
+        QTest::keyClick(phase, Qt::Key_Return);
+        QTRY_VERIFY(!on.page->form());
+        const Reading after = on.file().all<Reading>().first();
+        QCOMPARE(after.phase, Phase::AsItLeaves);
+        QCOMPARE(after.value->text(), QStringLiteral("10.9 V"));
+        QCOMPARE(after.at.toLocalTime().date(), before.at.toLocalTime().date().addDays(-1));
+        QCOMPARE(on.page->model()->entry(on.rowOf(after)).verdict, Verdict::Outside);
+        // Leaving the form by a click elsewhere keeps what was typed.
+        on.page->edit(on.rowOf(after));
+        put(on.page->form()->field(QStringLiteral("conditions")), QStringLiteral("lid off"));
+        on.line()->setFocus();
+        QTRY_VERIFY(!on.page->form());
+        QCOMPARE(on.file().all<Reading>().first().conditions, QStringLiteral("lid off"));
     }
 
     void everyControlHasAName()

@@ -103,7 +103,7 @@ void JotBar::preview()
     if (!jotted)
         say(tr("not recorded"), jotted.trouble().sentence(), "jotted_warning");
     else if (!m_asked.isEmpty())
-        say(tr("is it so?"), tr("%1 Enter records it all the same, Esc goes back to the line.").arg(jotted->question), "jotted_warning");
+        say(tr("is it so?"), tr("%1 Enter again records it, Esc goes back to the line.").arg(jotted->question), "jotted_warning");
     else
         say(jotted->badge, jotted->preview, "jotted");
 }

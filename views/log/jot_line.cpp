@@ -68,7 +68,7 @@ void JotLine::keyPressEvent(QKeyEvent *event)
     case Qt::Key_Escape:
         if (!m_list->isVisible())
             break;
-        setLine(m_stem);
+        setLine(QString(m_stem)); // a copy: what is offered ends with the text
         return;
     case Qt::Key_Right:
     case Qt::Key_End:

@@ -105,7 +105,7 @@ QByteArray LogChart::state() const
 
 void LogChart::fitInto(int height)
 {
-    const bool low = height < m_work.style().space(130);
+    const bool low = height < m_work.style().space(150);
     if (!m_chosen && low != m_folded)
         setFolded(low);
 }

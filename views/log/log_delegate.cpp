@@ -171,7 +171,7 @@ void LogDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option, c
     if (selected || (!edited && (option.state & QStyle::State_HasFocus))) {
         painter->setPen(option.state & QStyle::State_HasFocus ? QPen(ink.copper, current ? 2 : 1) : QPen(Qt::NoPen));
         painter->setBrush(selected ? QBrush(ink.copperPaper) : Qt::NoBrush);
-        painter->drawRoundedRect(QRectF(ground).adjusted(0.5, 0.5, -0.5, -0.5), m_style.radius(), m_style.radius());
+        painter->drawRoundedRect(QRectF(ground).adjusted(1, 1, -1, 0), m_style.radius(), m_style.radius());
     }
     // The line of the day runs from mark to mark.
     const int top = row.top() + m_style.space(1);

@@ -95,7 +95,7 @@ void LogWords::sayMoney(LogEntry &entry, const Spend &spend) const
     QString more = bought ? spend.text.simplified() : spend.kind == SpendKind::Other ? QString() : shown::word(spend.kind);
     if (more.compare(bought ? QStringLiteral("bought") : spend.text.simplified(), Qt::CaseInsensitive) == 0)
         more.clear();
-    entry.detail = joined({more, who ? (out ? tr("to %1") : tr("from %1")).arg(who->name.simplified()) : QString()});
+    entry.detail = joined({more, who ? (out && !bought ? tr("to %1") : tr("from %1")).arg(who->name.simplified()) : QString()});
     if (paidAt(spend) != spend.at)
         entry.time.clear(); // a day without a time
 }

@@ -198,15 +198,53 @@ void LogView::resizeEvent(QResizeEvent *event)
     });
 }
 
+void LogView::currentChanged(const QModelIndex &current, const QModelIndex &previous)
+{
+    QListView::currentChanged(current, previous);
+    // Who comes to the first entry of a day sees which day it is.
+    if (current.row() > 0 && m_model.entry(current.row() - 1).isDay && visualRect(current).y() < visualRect(m_model.index(current.row() - 1)).height())
+        scrollTo(m_model.index(current.row() - 1));
+}
+
 QModelIndex LogView::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers)
 {
-    // One row up or down is the next entry, over the headings between; the view's own way is by pixels and stops at them.
-    const int by = action == MoveUp || action == MovePrevious ? -1 : action == MoveDown || action == MoveNext ? 1 : 0;
-    if (by == 0)
+    Q_UNUSED(modifiers)
+    // The view's own way stops at headings. One up or down is the next entry; a page is as far as is seen; Home and End are the ends.
+    const int last = m_model.rowCount() - 1;
+    const int now = qMax(0, currentIndex().row());
+    int to = now;
+    int by = 1; // where to go on from a heading
+    switch (action) {
+    case MoveUp:
+    case MovePrevious:
+        to = now - 1;
+        by = -1;
+        break;
+    case MoveDown:
+    case MoveNext:
+        to = now + 1;
+        break;
+    case MoveHome:
+        to = 0;
+        break;
+    case MoveEnd:
+        to = last;
+        by = -1;
+        break;
+    case MovePageUp:
+    case MovePageDown: {
+        by = action == MovePageUp ? -1 : 1;
+        const int from = visualRect(currentIndex()).y();
+        while (to + by >= 0 && to + by <= last && qAbs(visualRect(m_model.index(to + by)).y() - from) < viewport()->height())
+            to += by;
+        break;
+    }
+    default:
         return QListView::moveCursor(action, modifiers);
-    for (int row = currentIndex().row() + by; row >= 0 && row < m_model.rowCount(); row += by)
-        if (!m_model.entry(row).isDay)
-            return m_model.index(row);
+    }
+    for (; to >= 0 && to <= last; to += by)
+        if (!m_model.entry(to).isDay)
+            return m_model.index(to);
     return currentIndex();
 }
 
