@@ -262,7 +262,7 @@ private Q_SLOTS:
         QVERIFY(on.window->work().record(Change(QStringLiteral("Meter")).add(meter).add(range)));
         on.addPoint(QStringLiteral("rail"), QStringLiteral("12 V 5%"));
         auto *choice = on.page->findChild<QComboBox *>();
-        choice->setCurrentIndex(choice->findText(QStringLiteral("hand meter")));
+        choice->setCurrentIndex(choice->findData(QStringLiteral("hand meter")));
         stand(on.table, 0, column(ReadingColumn::Found));
         type(QStringLiteral("11.92"));
         press(Qt::Key_Return);

@@ -75,6 +75,7 @@ void FaultPage::makeBoard(QWidget *whole)
     connect(m_next, &NextCard::chosen, this, &FaultPage::takeMove);
     connect(m_next, &NextCard::safetyAnswered, this, &FaultPage::askSafety);
     auto *legend = styledLabel("faint", tr("● would come out abnormal if this were the cause   · no bearing on it"), whole);
+    legend->setWordWrap(true);
     m_remarks = styledLabel("faint", {}, whole);
     m_remarks->setWordWrap(true);
 
@@ -94,17 +95,17 @@ void FaultPage::makeBoard(QWidget *whole)
     left->addWidget(legend);
     left->addWidget(m_remarks);
     left->addStretch(1);
-    auto *below = new QHBoxLayout;
-    below->setSpacing(gap::normal);
-    below->addLayout(left, 5);
-    below->addWidget(m_next, 3);
+    m_below = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_below->setSpacing(gap::normal);
+    m_below->addLayout(left, 5);
+    m_below->addWidget(m_next, 3);
     auto *column = new QVBoxLayout(whole);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(gap::small);
     column->addLayout(top);
     column->addLayout(doings);
     column->addWidget(m_causes);
-    column->addLayout(below, 1);
+    column->addLayout(m_below, 1);
 }
 
 void FaultPage::makeActions()
@@ -112,6 +113,12 @@ void FaultPage::makeActions()
     m_causes->addRowAction(tr("Take the cause out"), QKeySequence::Delete, [this](const QUuid &key) { removeCause(key); });
     m_checks->addRowAction(tr("Take the check out"), QKeySequence::Delete, [this](const QUuid &key) { removeCheck(key); });
     m_checks->addRowAction(tr("Say more: how sure the mark is, what was seen"), QKeySequence(Qt::CTRL | Qt::Key_E), [this](const QUuid &) { askMore(); });
+}
+
+void FaultPage::resizeEvent(QResizeEvent *event)
+{
+    Page::resizeEvent(event);
+    m_below->setDirection(width() < work().style().space(170) ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
 }
 
 void FaultPage::focusFirst()

@@ -4,6 +4,7 @@
 #include "model/faults/fault_offer.h"
 #include "views/unit/page.h"
 
+class QBoxLayout;
 class QComboBox;
 class QLabel;
 class QPushButton;
@@ -41,6 +42,7 @@ public:
 
 protected:
     void refresh() override;
+    void resizeEvent(QResizeEvent *event) override;
 
 private:
     void makeBoard(QWidget *board);
@@ -77,6 +79,7 @@ private:
     GridView *m_checks;
     NextCard *m_next;
     QLabel *m_remarks;
+    QBoxLayout *m_below; ///< checks beside what to check next, or above it where there is no room
     Background *m_background;
     int m_generation = 0; ///< of what is being worked out; a late answer of an earlier one is dropped
     QList<FaultBoard> m_boards;

@@ -129,12 +129,12 @@ QList<GridColumn> causeColumns()
     const QList<GridChoice> states{{toWord(CauseState::Open), causeStateText(CauseState::Open), u'o'},
                                    {toWord(CauseState::RuledOut), causeStateText(CauseState::RuledOut), u'r'},
                                    {toWord(CauseState::Confirmed), causeStateText(CauseState::Confirmed), u'c'}};
-    return {{.title = tr("Possible cause"), .width = 18, .stretch = 4},
-            {.title = tr("Likelihood: before, now"), .width = 14, .stretch = 2},
+    return {{.title = tr("Possible cause"), .width = 14, .stretch = 5},
+            {.title = tr("Before, now"), .width = 8, .stretch = 2},
             {.title = tr("Now"), .width = 5, .right = true},
             {.title = tr("Weight"), .width = 6, .right = true},
-            {.title = tr("State"), .width = 9, .choices = states},
-            {.title = tr("To put right"), .width = 13, .stretch = 1, .right = true}};
+            {.title = tr("State"), .width = 8, .choices = states},
+            {.title = tr("To put right"), .width = 11, .stretch = 1, .right = true}};
 }
 
 QList<GridRow> causeRows(const FaultBoard &board)

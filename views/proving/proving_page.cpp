@@ -56,6 +56,7 @@ QWidget *ProvingPage::makeList()
     m_wayText = styledLabel("warning", {}, m_way);
     m_wayText->setWordWrap(true);
     m_way->body()->addWidget(m_wayText);
+    m_way->body()->addStretch(1);
     m_care = new Card(tr("Before any of the electrical tests"), list);
     auto *care = styledLabel("warning",
                              tr("A unit from the mains can kill, and insulation testers put hundreds of volts on it: unplug and discharge before leads are touched, keep the cover on for "
@@ -64,6 +65,7 @@ QWidget *ProvingPage::makeList()
                              m_care);
     care->setWordWrap(true);
     m_care->body()->addWidget(care);
+    m_care->body()->addStretch(1);
 
     auto *top = new QHBoxLayout;
     top->setSpacing(gap::small);
@@ -195,8 +197,12 @@ void ProvingPage::afterLetter(const QUuid &row, const QString &word)
 void ProvingPage::bringIn()
 {
     Maker maker = work().maker();
-    if (work().record(bringAcceptance(file(), maker)))
-        m_table->setFocus();
+    if (!work().record(bringAcceptance(file(), maker)))
+        return;
+    m_table->setFocus();
+    for (const Proof &proof : file().all<Proof>())
+        if (proof.cameOut == ProofOutcome::NotTested)
+            return m_table->setCurrent(proof.id.value, 0);
 }
 
 void ProvingPage::remove(const QUuid &key)

@@ -12,7 +12,6 @@
 #include <QBoxLayout>
 #include <QButtonGroup>
 #include <QComboBox>
-#include <QLabel>
 #include <QPushButton>
 
 namespace ts {
@@ -29,8 +28,10 @@ ReadingsPage::ReadingsPage(Workplace &workplace, QWidget *parent) : Page(workpla
     m_meter = new QComboBox(this);
     m_meter->setAccessibleName(tr("Meter of what is typed next"));
     m_meter->setToolTip(tr("What is typed into the table is taken with this meter, unless the value is followed by “with” and another"));
-    auto *meterLabel = styledLabel("quiet", tr("&Taken with"), this);
-    meterLabel->setBuddy(m_meter);
+    m_meter->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_meter->setMinimumContentsLength(12);
+    m_meter->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    m_meter->setMaximumWidth(260);
     auto *addButton = button(tr("Add a test point"), this);
     connect(addButton, &QPushButton::clicked, m_table, [this] { m_table->editAdding(); });
 
@@ -38,8 +39,7 @@ ReadingsPage::ReadingsPage(Workplace &workplace, QWidget *parent) : Page(workpla
     top->setSpacing(gap::small);
     makeFilters(top);
     top->addStretch(1);
-    top->addWidget(meterLabel);
-    top->addWidget(m_meter);
+    top->addWidget(m_meter, 3);
     top->addWidget(addButton);
     auto *cards = new QHBoxLayout;
     cards->setSpacing(gap::normal);
@@ -157,9 +157,9 @@ void ReadingsPage::refreshMeters()
 {
     const QString before = m_meter->currentData().toString();
     m_meter->clear();
-    m_meter->addItem(tr("no meter named"), QString());
+    m_meter->addItem(tr("Taken with no meter named"), QString());
     for (const Meter &meter : bench().all<Meter>())
-        m_meter->addItem(meter.name, meter.name);
+        m_meter->addItem(tr("Taken with %1").arg(meter.name), meter.name);
     m_meter->setCurrentIndex(std::max(0, m_meter->findData(before)));
 }
 

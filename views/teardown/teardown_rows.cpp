@@ -65,10 +65,10 @@ QList<TeardownItem> inOrder(const UnitFile &file)
 
 QList<GridColumn> teardownColumns(TeardownWay way)
 {
-    return {{.title = way == TeardownWay::Apart ? tr("Off") : tr("Back"), .width = 6},
-            {.title = tr("What came off"), .width = 14, .stretch = 4},
-            {.title = tr("Fasteners"), .width = 13, .stretch = 4},
-            {.title = tr("Kept in"), .width = 8, .stretch = 1}};
+    return {{.title = way == TeardownWay::Apart ? tr("Off") : tr("Back"), .width = 5},
+            {.title = tr("What came off"), .width = 10, .stretch = 5},
+            {.title = tr("Fasteners"), .width = 10, .stretch = 5},
+            {.title = tr("Kept in"), .width = 7, .stretch = 2}};
 }
 
 QList<GridRow> teardownRows(const UnitFile &file, TeardownWay way)
@@ -91,7 +91,7 @@ QList<GridRow> teardownRows(const UnitFile &file, TeardownWay way)
 
 QList<GridColumn> detailColumns()
 {
-    return {{.title = tr("More of it"), .width = 18}, {.title = tr("As noted"), .width = 12, .stretch = 1}};
+    return {{.title = tr("More of it"), .width = 14, .stretch = 1}, {.title = tr("As noted"), .width = 12, .stretch = 2}};
 }
 
 QList<GridRow> detailRows(const TeardownItem &item)
