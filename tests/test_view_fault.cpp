@@ -1,15 +1,13 @@
 // The fault board over a real workbook, by keys alone.
 #include "tests/grid_under_test.h"
-#include "tests/window_under_test.h"
+#include "tests/page_under_test.h"
 #include "views/fault/fault_page.h"
 #include "views/fault/fault_rows.h"
 #include "views/fault/next_card.h"
 #include "views/widgets/ask_line.h"
-#include "views/widgets/notice_bar.h"
 
 #include <QAbstractItemModelTester>
 #include <QComboBox>
-#include <QPushButton>
 
 using namespace ts;
 using namespace ts::testing;
@@ -21,33 +19,13 @@ private:
 
     static int column(CauseColumn c) { return static_cast<int>(c); }
 
-    /// The button of that word that can be seen; cards that were put up are shown by the event loop.
-    static QPushButton *offer(QWidget *on, const QString &word)
-    {
-        QCoreApplication::processEvents();
-        for (auto *each : on->findChildren<QPushButton *>())
-            if (each->isVisible() && each->text() == word)
-                return each;
-        return nullptr;
-    }
-
-    struct OnPage {
-        OpenDesk desk;
-        Unit unit;
-        std::unique_ptr<WindowUnderTest> window;
-        FaultPage *page = nullptr;
-        GridView *causes = nullptr;
-        GridView *checks = nullptr;
+    struct OnPage : PageUnderTest<FaultPage> {
+        GridView *causes;
+        GridView *checks;
 
         explicit OnPage(const QString &book, const QString &symptomText = QStringLiteral("left channel weak"))
+            : PageUnderTest(book, PageKey::FaultFinding), causes(page->causes()), checks(page->checks())
         {
-            wantOk(desk.create(book));
-            unit = benchUnit(*desk, QStringLiteral("Pellworth KD-7"));
-            window = std::make_unique<WindowUnderTest>(*desk);
-            window->work().takeInHand(unit.id);
-            page = window->open<FaultPage>(PageKey::FaultFinding);
-            causes = page->causes();
-            checks = page->checks();
             if (!symptomText.isEmpty())
                 addSymptom(symptomText);
         }
@@ -74,7 +52,6 @@ private:
             type(text);
             press(Qt::Key_Return);
         }
-        [[nodiscard]] const UnitFile &file() const { return window->work().file(); }
         [[nodiscard]] double now(const QString &cause) const
         {
             for (const BoardCause &each : page->board().causes)
@@ -95,7 +72,7 @@ private Q_SLOTS:
     void aSymptomIsSaidWhereThereIsNone()
     {
         OnPage on(m_books.fresh(QStringLiteral("sqlite")), {});
-        QPushButton *say = offer(on.page, QStringLiteral("Say what was seen"));
+        QPushButton *say = OnPage::button(on.page, QStringLiteral("Say what was seen"));
         QVERIFY(say);
         say->click();
         on.answer(QStringLiteral("dead"));
@@ -147,7 +124,7 @@ private Q_SLOTS:
         stand(on.checks, 0, on.mark(QStringLiteral("head lead")));
         press(Qt::Key_E, Qt::ControlModifier);
         on.answer(QStringLiteral("often"));
-        QVERIFY(on.window->workspace().notice()->text().contains(QLatin1String("two percentages")));
+        QVERIFY(on.notice().contains(QLatin1String("two percentages")));
         QVERIFY(on.page->asking()->isVisible());
         on.answer(QStringLiteral("80 10"));
         QCOMPARE(on.file().all<Bearing>().size(), 1);
@@ -224,7 +201,7 @@ private Q_SLOTS:
         stand(on.checks, 0, on.mark(QStringLiteral("head lead")));
         press(Qt::Key_Space);
         QVERIFY2(on.page->nextCard()->shown().contains(QStringLiteral("wiggle the leads")), qPrintable(on.page->nextCard()->shown().join(QLatin1Char('|'))));
-        QPushButton *go = offer(on.page->nextCard(), QStringLiteral("Say how it came out"));
+        QPushButton *go = OnPage::button(on.page->nextCard(), QStringLiteral("Say how it came out"));
         QVERIFY(go);
         go->click();
         QCOMPARE(QApplication::focusWidget(), on.checks);
@@ -238,11 +215,11 @@ private Q_SLOTS:
         OnPage on(m_books.fresh(QStringLiteral("sqlite")));
         on.addRow(on.causes, QStringLiteral("head lead 60%"));
         const QString first = on.page->nextCard()->shown().first();
-        QPushButton *inOrder = offer(on.page->nextCard(), QStringLiteral("In order"));
+        QPushButton *inOrder = OnPage::button(on.page->nextCard(), QStringLiteral("In order"));
         QVERIFY(inOrder);
         inOrder->click();
         press(Qt::Key_Return);
-        QVERIFY(on.window->workspace().notice()->text().contains(QLatin1String("blind")));
+        QVERIFY(on.notice().contains(QLatin1String("blind")));
         QVERIFY(on.file().all<Check>().isEmpty());
         on.answer(QStringLiteral("230 V 50 Hz, as here"));
         QCOMPARE(on.file().all<Check>().size(), 1);
@@ -255,7 +232,7 @@ private Q_SLOTS:
         OnPage on(m_books.fresh(QStringLiteral("sqlite")), QStringLiteral("chews tape"));
         const auto before = on.file().all<Cause>().size();
         on.page->bringInUsual();
-        QVERIFY2(on.file().all<Cause>().size() >= before + 3, qPrintable(on.window->workspace().notice()->text()));
+        QVERIFY2(on.file().all<Cause>().size() >= before + 3, qPrintable(on.notice()));
         QVERIFY(on.file().all<Check>().size() >= 2);
         const QAbstractItemModelTester causes(&on.causes->rows(), QAbstractItemModelTester::FailureReportingMode::QtTest);
         const QAbstractItemModelTester checks(&on.checks->rows(), QAbstractItemModelTester::FailureReportingMode::QtTest);

@@ -1,10 +1,9 @@
 // The parts page over a real workbook, by keys alone.
 #include "model/sums/need_totals.h"
 #include "tests/grid_under_test.h"
-#include "tests/window_under_test.h"
+#include "tests/page_under_test.h"
 #include "views/parts/part_rows.h"
 #include "views/parts/parts_page.h"
-#include "views/widgets/notice_bar.h"
 
 #include <QAbstractItemModelTester>
 
@@ -16,22 +15,10 @@ class TestViewParts : public QObject {
 private:
     Workbooks m_books;
 
-    struct OnPage {
-        OpenDesk desk;
-        std::unique_ptr<WindowUnderTest> window;
-        PartsPage *page = nullptr;
-        GridView *table = nullptr;
-
-        explicit OnPage(const QString &book)
-        {
-            wantOk(desk.create(book));
-            const Unit unit = benchUnit(*desk, QStringLiteral("Pellworth KD-7"));
-            window = std::make_unique<WindowUnderTest>(*desk);
-            window->work().takeInHand(unit.id);
-            page = window->open<PartsPage>(PageKey::Parts);
-            table = page->table();
-        }
-        [[nodiscard]] const QList<Need> &needs() const { return window->work().file().all<Need>(); }
+    struct OnPage : PageUnderTest<PartsPage> {
+        GridView *table;
+        explicit OnPage(const QString &book) : PageUnderTest(book, PageKey::Parts), table(page->table()) {}
+        [[nodiscard]] const QList<Need> &needs() const { return all<Need>(); }
         static int column(PartColumn c) { return static_cast<int>(c); }
     };
 
@@ -125,7 +112,7 @@ private Q_SLOTS:
         QCOMPARE(reads(on.table, 1, OnPage::column(PartColumn::Sum)), QStringLiteral("£7.20"));
 
         put(PartColumn::Quantity, QStringLiteral("0"));
-        QVERIFY(on.window->workspace().notice()->text().contains(QLatin1String("whole number from 1")));
+        QVERIFY(on.notice().contains(QLatin1String("whole number from 1")));
         QCOMPARE(on.needs().first().quantity, 3);
         press(Qt::Key_Escape);
         put(PartColumn::Part, QString());

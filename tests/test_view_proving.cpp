@@ -3,11 +3,10 @@
 #include "model/sums/acceptance.h"
 #include "model/sums/stage_rules.h"
 #include "tests/grid_under_test.h"
-#include "tests/window_under_test.h"
+#include "tests/page_under_test.h"
 #include "views/proving/proof_rows.h"
 #include "views/proving/proving_page.h"
 #include "views/widgets/empty_place.h"
-#include "views/widgets/notice_bar.h"
 
 #include <QAbstractItemModelTester>
 
@@ -21,23 +20,13 @@ private:
 
     static int column(ProofColumn c) { return static_cast<int>(c); }
 
-    struct OnPage {
-        OpenDesk desk;
-        std::unique_ptr<WindowUnderTest> window;
-        ProvingPage *page = nullptr;
-        GridView *table = nullptr;
-
-        explicit OnPage(const QString &book)
+    struct OnPage : PageUnderTest<ProvingPage> {
+        GridView *table;
+        explicit OnPage(const QString &book) : PageUnderTest(book, PageKey::Proving), table(page->table())
         {
-            wantOk(desk.create(book));
-            const Unit unit = benchUnit(*desk, QStringLiteral("Pellworth KD-7"));
-            window = std::make_unique<WindowUnderTest>(*desk);
             window->work().record(window->work().settingChange(settings::worker, QStringLiteral("R. M.")));
-            window->work().takeInHand(unit.id);
-            page = window->open<ProvingPage>(PageKey::Proving);
-            table = page->table();
         }
-        [[nodiscard]] const QList<Proof> &proofs() const { return window->work().file().all<Proof>(); }
+        [[nodiscard]] const QList<Proof> &proofs() const { return all<Proof>(); }
         [[nodiscard]] const Proof &reading(const QString &text) const
         {
             static const Proof none;
@@ -109,7 +98,7 @@ private Q_SLOTS:
         Maker maker = on.desk->maker();
         const auto move = [&](const QString &because) { return ruledStageChange(on.window->work().file(), {.stage = Stage::Ready, .because = because}, maker); };
         QVERIFY(!on.window->work().record(move({})));
-        QVERIFY(on.window->workspace().notice()->text().contains(QLatin1String("erase")));
+        QVERIFY(on.notice().contains(QLatin1String("erase")));
         QCOMPARE(on.window->work().file().unit.stage, Stage::Bench);
         QVERIFY(on.window->work().record(move(QStringLiteral("sold as playing only"))));
         QCOMPARE(on.window->work().file().unit.stage, Stage::Ready);
@@ -138,7 +127,7 @@ private Q_SLOTS:
         QCOMPARE(on.reading(second).ruleSet, QStringLiteral("EN 50678"));
         QVERIFY(on.reading(second).result.isEmpty());
         put(ProofColumn::Done, QStringLiteral("sometime"));
-        QVERIFY(on.window->workspace().notice()->text().contains(QLatin1String("no day")));
+        QVERIFY(on.notice().contains(QLatin1String("no day")));
         press(Qt::Key_Escape);
     }
 

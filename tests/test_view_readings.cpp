@@ -1,13 +1,12 @@
 // The readings page over a real workbook: a column of values typed without the mouse, what is asked once, what is set right.
 #include "model/sums/verdict.h"
 #include "tests/grid_under_test.h"
-#include "tests/window_under_test.h"
+#include "tests/page_under_test.h"
 #include "views/readings/limit_card.h"
 #include "views/readings/limit_picture.h"
 #include "views/readings/reading_rows.h"
 #include "views/readings/readings_page.h"
 #include "views/readings/soak_card.h"
-#include "views/widgets/notice_bar.h"
 #include "views/widgets/question_line.h"
 
 #include <QAbstractItemModelTester>
@@ -24,22 +23,9 @@ private:
 
     static int column(ReadingColumn c) { return static_cast<int>(c); }
 
-    struct OnPage {
-        OpenDesk desk;
-        Unit unit;
-        std::unique_ptr<WindowUnderTest> window;
-        ReadingsPage *page = nullptr;
-        GridView *table = nullptr;
-
-        explicit OnPage(const QString &book)
-        {
-            wantOk(desk.create(book));
-            unit = benchUnit(*desk, QStringLiteral("Pellworth KD-7"));
-            window = std::make_unique<WindowUnderTest>(*desk);
-            window->work().takeInHand(unit.id);
-            page = window->open<ReadingsPage>(PageKey::Readings);
-            table = page->table();
-        }
+    struct OnPage : PageUnderTest<ReadingsPage> {
+        GridView *table;
+        explicit OnPage(const QString &book) : PageUnderTest(book, PageKey::Readings), table(page->table()) {}
         /// Points as somebody types them: a name, Enter, what is wanted, Enter.
         void addPoint(const QString &name, const QString &wanted)
         {
@@ -49,9 +35,8 @@ private:
             type(wanted);
             press(Qt::Key_Return);
         }
-        [[nodiscard]] const QList<Reading> &readings() const { return window->work().file().all<Reading>(); }
-        [[nodiscard]] const QList<TestPoint> &points() const { return window->work().file().all<TestPoint>(); }
-        [[nodiscard]] QString notice() { return window->workspace().notice()->text(); }
+        [[nodiscard]] const QList<Reading> &readings() const { return all<Reading>(); }
+        [[nodiscard]] const QList<TestPoint> &points() const { return all<TestPoint>(); }
     };
 
 private Q_SLOTS:
@@ -141,9 +126,9 @@ private Q_SLOTS:
         on.page->findChild<QComboBox *>()->setFocus();
         QCOMPARE(on.readings().size(), 1);
         QVERIFY(!on.page->question()->question().isEmpty());
-        for (auto *each : on.page->question()->findChildren<QPushButton *>())
-            if (each->text() == QLatin1String("Record it"))
-                each->click();
+        QPushButton *record = OnPage::button(on.page->question(), QStringLiteral("Record it"));
+        QVERIFY(record);
+        record->click();
         QCOMPARE(on.readings().size(), 2);
     }
 

@@ -1,16 +1,14 @@
 // The teardown page over a real workbook: off, back, left out, and pins on a photo.
 #include "tests/grid_under_test.h"
-#include "tests/window_under_test.h"
+#include "tests/page_under_test.h"
 #include "views/teardown/pinned_photo.h"
 #include "views/teardown/teardown_page.h"
 #include "views/teardown/teardown_rows.h"
 #include "views/widgets/ask.h"
 #include "views/widgets/ask_line.h"
-#include "views/widgets/notice_bar.h"
 
 #include <QAbstractItemModelTester>
 #include <QBuffer>
-#include <QPushButton>
 
 using namespace ts;
 using namespace ts::testing;
@@ -22,22 +20,9 @@ private:
 
     static int column(TeardownColumn c) { return static_cast<int>(c); }
 
-    struct OnPage {
-        OpenDesk desk;
-        Unit unit;
-        std::unique_ptr<WindowUnderTest> window;
-        TeardownPage *page = nullptr;
-        GridView *table = nullptr;
-
-        explicit OnPage(const QString &book)
-        {
-            wantOk(desk.create(book));
-            unit = benchUnit(*desk, QStringLiteral("Pellworth KD-7"));
-            window = std::make_unique<WindowUnderTest>(*desk);
-            window->work().takeInHand(unit.id);
-            page = window->open<TeardownPage>(PageKey::Teardown);
-            table = page->table();
-        }
+    struct OnPage : PageUnderTest<TeardownPage> {
+        GridView *table;
+        explicit OnPage(const QString &book) : PageUnderTest(book, PageKey::Teardown), table(page->table()) {}
         void takeOff(const QStringList &lines)
         {
             table->editAdding();
@@ -65,8 +50,8 @@ private:
             photo.caption = QStringLiteral("mechanism from above");
             QVERIFY(window->work().record(Change(QStringLiteral("Photo")).add(photo)));
         }
-        [[nodiscard]] QList<TeardownItem> items() const { return inOrder(window->work().file()); }
-        [[nodiscard]] const QList<PhotoPin> &pins() const { return window->work().file().all<PhotoPin>(); }
+        [[nodiscard]] QList<TeardownItem> items() const { return inOrder(file()); }
+        [[nodiscard]] const QList<PhotoPin> &pins() const { return all<PhotoPin>(); }
     };
 
 private Q_SLOTS:
@@ -107,7 +92,7 @@ private Q_SLOTS:
         press(Qt::Key_L, Qt::ControlModifier);
         QVERIFY(on.page->asking()->isVisible());
         press(Qt::Key_Return); // not without a reason
-        QVERIFY(on.window->workspace().notice()->text().contains(QLatin1String("why")));
+        QVERIFY(on.notice().contains(QLatin1String("why")));
         type(QStringLiteral("thread stripped"));
         press(Qt::Key_Return);
         QCOMPARE(on.items().at(1).state, TeardownState::LeftOut);
@@ -131,7 +116,7 @@ private Q_SLOTS:
         openField()->selectAll();
         type(QStringLiteral("lots"));
         press(Qt::Key_Return);
-        QVERIFY(on.window->workspace().notice()->text().contains(QLatin1String("whole number")));
+        QVERIFY(on.notice().contains(QLatin1String("whole number")));
         press(Qt::Key_Escape);
         QCOMPARE(on.items().first().fastenerCount, std::optional(3));
     }
@@ -187,14 +172,12 @@ private Q_SLOTS:
         item.what = QStringLiteral("bottom plate");
         item.fasteners = QStringLiteral("6 screws M3x6");
         wantOk(on.desk->apply(Change(QStringLiteral("Off")).add(item)));
-        QPushButton *copy = nullptr;
-        for (auto *each : on.page->findChildren<QPushButton *>())
-            if (each->text() == QLatin1String("From another unit"))
-                copy = each;
+        QPushButton *copy = OnPage::button(on.page, QStringLiteral("From another unit"));
+        QVERIFY(copy);
         copy->click();
         type(QStringLiteral("nonsense"));
         press(Qt::Key_Return);
-        QVERIFY(on.window->workspace().notice()->text().contains(QLatin1String("no tag")));
+        QVERIFY(on.notice().contains(QLatin1String("no tag")));
         on.page->asking()->field()->selectAll();
         type(QString::number(like.tag));
         press(Qt::Key_Return);
@@ -207,19 +190,42 @@ private Q_SLOTS:
         QCOMPARE(on.page->looseText(), QStringLiteral("6 screws"));
     }
 
+    void theModelNotesBringTheirSteps()
+    {
+        OnPage on(m_books.fresh(QStringLiteral("sqlite")));
+        QPushButton *bring = OnPage::button(on.page, QStringLiteral("From the model notes"));
+        QVERIFY(bring);
+        bring->click();
+        QVERIFY(on.notice().contains(QLatin1String("no notes")));
+        Maker maker = on.desk->maker();
+        ModelNotes notes = maker.fresh<ModelNotes>();
+        notes.maker = QStringLiteral("Pellworth");
+        notes.makerModel = QStringLiteral("KD-7");
+        KnownTeardown known = maker.fresh<KnownTeardown>();
+        known.modelNotes = notes.id;
+        known.what = QStringLiteral("lid");
+        known.fasteners = QStringLiteral("5 screws M3x8");
+        Unit unit = on.file().unit;
+        unit.maker = notes.maker;
+        unit.makerModel = notes.makerModel;
+        QVERIFY(on.window->work().record(Change(QStringLiteral("Notes")).add(notes).add(known).edit(on.file().unit, unit)));
+        bring->click();
+        QCOMPARE(on.items().size(), 1);
+        QCOMPARE(on.items().first().state, TeardownState::On);
+        QCOMPARE(on.items().first().fasteners, QStringLiteral("5 screws M3x8"));
+    }
+
     void thePuttingBackSheetIsWritten()
     {
         OnPage on(m_books.fresh(QStringLiteral("sqlite")));
         QTemporaryDir folder;
         const QString file = folder.filePath(QStringLiteral("back.html"));
         ask::answerFor(on.page, [file](const QString &) { return file; });
-        QPushButton *print = nullptr;
-        for (auto *each : on.page->findChildren<QPushButton *>())
-            if (each->text() == QLatin1String("Print"))
-                print = each;
+        QPushButton *print = OnPage::button(on.page, QStringLiteral("Print"));
+        QVERIFY(print);
         print->click();
         QVERIFY(!QFile::exists(file)); // nothing is off
-        QVERIFY(!on.window->workspace().notice()->text().isEmpty());
+        QVERIFY(!on.notice().isEmpty());
         on.takeOff({QStringLiteral("lid <b>top</b> 5 screws M3x8")});
         print->click();
         QFile written(file);

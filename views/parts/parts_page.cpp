@@ -3,6 +3,7 @@
 #include "model/jot/jot.h"
 #include "views/parts/part_rows.h"
 #include "views/style/style.h"
+#include "views/unit/bring_notes.h"
 #include "views/unit/record_edit.h"
 #include "views/widgets/buttons.h"
 #include "views/widgets/card.h"
@@ -37,6 +38,7 @@ PartsPage::PartsPage(Workplace &workplace, QWidget *parent) : Page(workplace, pa
     top->setSpacing(gap::small);
     top->addWidget(addButton);
     top->addWidget(m_onButton);
+    top->addWidget(notesButton(tr("Parts from model notes"), workplace, {.testPoints = false, .teardown = false, .proofs = false, .parts = true}, this));
     top->addStretch(1);
     top->addWidget(m_total);
     auto *column = new QVBoxLayout(this);

@@ -6,6 +6,7 @@
 #include "model/values/name_key.h"
 #include "views/proving/proof_rows.h"
 #include "views/style/style.h"
+#include "views/unit/bring_notes.h"
 #include "views/unit/record_edit.h"
 #include "views/widgets/buttons.h"
 #include "views/widgets/card.h"
@@ -70,8 +71,8 @@ QWidget *ProvingPage::makeList()
     auto *top = new QHBoxLayout;
     top->setSpacing(gap::small);
     top->addWidget(m_bring);
+    top->addWidget(notesButton(tr("From the model notes"), work(), {.testPoints = false, .teardown = false, .proofs = true, .parts = false}, list));
     top->addWidget(addButton);
-    top->addWidget(keys);
     top->addStretch(1);
     top->addWidget(m_total);
     auto *cards = new QHBoxLayout;
@@ -83,6 +84,7 @@ QWidget *ProvingPage::makeList()
     column->setSpacing(gap::normal);
     column->addLayout(top);
     column->addWidget(m_table, 1);
+    column->addWidget(keys);
     column->addLayout(cards);
     column->addStretch(0);
     return list;

@@ -4,7 +4,9 @@
 #include "views/readings/reading_rows.h"
 #include "views/readings/soak_card.h"
 #include "views/style/style.h"
+#include "views/unit/bring_notes.h"
 #include "views/widgets/buttons.h"
+#include "views/widgets/flow_layout.h"
 #include "views/widgets/grid_view.h"
 #include "views/widgets/question_line.h"
 
@@ -29,18 +31,15 @@ ReadingsPage::ReadingsPage(Workplace &workplace, QWidget *parent) : Page(workpla
     m_meter->setAccessibleName(tr("Meter of what is typed next"));
     m_meter->setToolTip(tr("What is typed into the table is taken with this meter, unless the value is followed by “with” and another"));
     m_meter->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_meter->setMinimumContentsLength(12);
-    m_meter->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    m_meter->setMaximumWidth(260);
+    m_meter->setMinimumContentsLength(20);
     auto *addButton = button(tr("Add a test point"), this);
     connect(addButton, &QPushButton::clicked, m_table, [this] { m_table->editAdding(); });
 
-    auto *top = new QHBoxLayout;
-    top->setSpacing(gap::small);
+    auto *top = new FlowLayout(gap::small);
     makeFilters(top);
-    top->addStretch(1);
-    top->addWidget(m_meter, 3);
+    top->addWidget(m_meter);
     top->addWidget(addButton);
+    top->addWidget(notesButton(tr("Points from model notes"), workplace, {.testPoints = true, .teardown = false, .proofs = false, .parts = false}, this));
     auto *cards = new QHBoxLayout;
     cards->setSpacing(gap::normal);
     cards->addWidget(m_soak, 11);

@@ -1,6 +1,5 @@
 // What is typed and done on the teardown page, each as one change.
 #include "model/faults/model_learning.h"
-#include "model/faults/usual_causes.h"
 #include "model/jot/jot.h"
 #include "model/keeping/outgoing_sheet.h"
 #include "model/paper/putting_back.h"
@@ -142,17 +141,6 @@ void TeardownPage::askCopy()
         m_table->setFocus();
         return work().record(copyTeardown(file(), *from, maker));
     });
-}
-
-void TeardownPage::bringFromNotes()
-{
-    const auto notes = notesFor(work().desk(), file().unit);
-    if (!notes)
-        return work().refuse(notes.trouble());
-    if (notes->notes.id.isNull())
-        return work().refuse(tr("There are no notes on this unit's maker and model."));
-    Maker maker = work().maker();
-    work().record(offerNotes(file(), *notes, {.testPoints = false, .teardown = true, .proofs = false, .parts = false}, maker));
 }
 
 void TeardownPage::putPin(double x, double y)

@@ -4,6 +4,7 @@
 #include "views/style/style.h"
 #include "views/teardown/pinned_photo.h"
 #include "views/teardown/teardown_rows.h"
+#include "views/unit/bring_notes.h"
 #include "views/widgets/ask_line.h"
 #include "views/widgets/background.h"
 #include "views/widgets/buttons.h"
@@ -51,8 +52,7 @@ QWidget *TeardownPage::makeLeft()
     auto *printButton = button(tr("Print"), this);
     printButton->setToolTip(tr("The putting-back sheet, as a file"));
     connect(printButton, &QPushButton::clicked, this, &TeardownPage::print);
-    auto *notes = button(tr("From the model notes"), this);
-    connect(notes, &QPushButton::clicked, this, &TeardownPage::bringFromNotes);
+    auto *notes = notesButton(tr("From the model notes"), work(), {.testPoints = false, .teardown = true, .proofs = false, .parts = false}, this);
     auto *other = button(tr("From another unit"), this);
     connect(other, &QPushButton::clicked, this, &TeardownPage::askCopy);
 

@@ -59,7 +59,6 @@ private:
     void move(const QUuid &key, int by);
     void askLeftOut(const QUuid &key);
     void askCopy();
-    void bringFromNotes();
     void putPin(double x, double y);
     void movePin(const QUuid &pin, double x, double y);
     void removePin(const QUuid &pin);
