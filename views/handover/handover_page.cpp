@@ -12,6 +12,7 @@
 #include "views/style/style.h"
 #include "views/widgets/ask.h"
 #include "views/widgets/buttons.h"
+#include "views/widgets/flow_layout.h"
 
 #include <QFileInfo>
 #include <QLabel>
@@ -19,6 +20,7 @@
 #include <QPainter>
 #include <QPrinter>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QStandardPaths>
 #include <QVBoxLayout>
@@ -85,13 +87,12 @@ QWidget *HandoverPage::makeSide()
     scroll->setWidget(inside);
 
     auto *side = new QWidget;
-    side->setMinimumWidth(300);
-    auto *buttons = new QHBoxLayout;
+    m_side = inside;
+    m_sideScroll = scroll;
+    auto *buttons = new FlowLayout(gap::tight);
     buttons->setContentsMargins(gap::normal, gap::normal, gap::normal, 0);
-    buttons->setSpacing(gap::tight);
     for (QWidget *each : QWidgetList{pdf, web, paper})
         buttons->addWidget(each);
-    buttons->addStretch(1);
     auto *all = new QVBoxLayout(side);
     all->setContentsMargins(0, 0, 0, 0);
     all->setSpacing(0);
@@ -140,6 +141,8 @@ void HandoverPage::commitEdits()
 
 void HandoverPage::refresh()
 {
+    // What is chosen is never cut off, however large the text is.
+    m_sideScroll->setMinimumWidth(qMax(300, m_side->minimumSizeHint().width() + m_sideScroll->verticalScrollBar()->sizeHint().width()));
     m_photos->refresh();
     m_flaws->refresh();
     m_uses->refresh();

@@ -7,6 +7,7 @@
 #include <QTimer>
 
 class QPrinter;
+class QScrollArea;
 
 namespace ts {
 
@@ -55,6 +56,8 @@ private:
     NoteLines *m_flaws;
     NoteLines *m_uses;
     QLabel *m_notDone;
+    QWidget *m_side;
+    QScrollArea *m_sideScroll;
     QList<SettingField *> m_settings;
     EarlierSheets *m_earlier;
 };

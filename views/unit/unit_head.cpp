@@ -9,7 +9,6 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QLocale>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -99,7 +98,7 @@ QString UnitHead::secondLine() const
     for (const Spend &spend : m_work.file().all<Spend>())
         if (spend.kind == SpendKind::Purchase && spend.flow == Flow::Out) {
             const QDate day = spend.paidOn.isValid() ? spend.paidOn : spend.at.toLocalTime().date();
-            parts << tr("bought %1").arg(QLocale().toString(day, QLocale::ShortFormat));
+            parts << tr("bought %1").arg(shown::day(day, m_work.today()));
             break;
         }
     if (!unit.claim.isEmpty())
