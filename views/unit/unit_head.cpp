@@ -6,6 +6,7 @@
 #include "views/unit/stage_panel.h"
 #include "views/unit/stage_ribbon.h"
 #include "views/widgets/card.h"
+#include "views/widgets/locale_text.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
