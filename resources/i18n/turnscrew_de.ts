@@ -5,2007 +5,2540 @@
     <name></name>
     <message>
         <source>Symptom</source>
-        <translation type="unfinished"></translation>
+        <translation>Symptom</translation>
     </message>
     <message>
         <source>Conditions</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedingungen</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann</translation>
     </message>
     <message>
         <source>Caption</source>
-        <translation type="unfinished"></translation>
+        <translation>Bildunterschrift</translation>
     </message>
     <message>
         <source>Phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Phase</translation>
     </message>
     <message>
         <source>Because</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>Until</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished"></translation>
+        <translation>Titel</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
+    </message>
+</context>
+<context>
+    <name>BringNotes</name>
+    <message>
+        <source>There are no notes on this unit&apos;s maker and model.</source>
+        <translation>Zu Hersteller und Modell dieses Geräts gibt es keine Notizen.</translation>
     </message>
 </context>
 <context>
     <name>FieldWords</name>
     <message>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert</translation>
     </message>
     <message>
         <source>Wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Soll</translation>
     </message>
     <message>
         <source>± 95 %</source>
-        <translation type="unfinished"></translation>
+        <translation>± 95 %</translation>
     </message>
     <message>
         <source>Phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Phase</translation>
     </message>
     <message>
         <source>Conditions</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedingungen</translation>
     </message>
     <message>
         <source>Cause</source>
-        <translation type="unfinished"></translation>
+        <translation>Ursache</translation>
     </message>
     <message>
         <source>Because</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>Time to fix</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit zum Beheben</translation>
     </message>
     <message>
         <source>Cost to fix</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten zum Beheben</translation>
     </message>
     <message>
         <source>Odds of the fix</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit, dass es zu beheben ist</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück</translation>
     </message>
     <message>
         <source>Price each</source>
-        <translation type="unfinished"></translation>
+        <translation>Stückpreis</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>In place of</source>
-        <translation type="unfinished"></translation>
+        <translation>Statt</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>Fällig</translation>
     </message>
     <message>
         <source>Since</source>
-        <translation type="unfinished"></translation>
+        <translation>Seit</translation>
     </message>
     <message>
         <source>Check</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfung</translation>
     </message>
     <message>
         <source>Minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten</translation>
     </message>
     <message>
         <source>Came out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis</translation>
     </message>
     <message>
         <source>Result</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <source>Left out because</source>
-        <translation type="unfinished"></translation>
+        <translation>Weggelassen, weil</translation>
     </message>
     <message>
         <source>What came off</source>
-        <translation type="unfinished"></translation>
+        <translation>Was abgenommen wurde</translation>
     </message>
     <message>
         <source>Fasteners</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigung</translation>
     </message>
     <message>
         <source>Kept in</source>
-        <translation type="unfinished"></translation>
+        <translation>Liegt in</translation>
     </message>
     <message>
         <source>Connectors</source>
-        <translation type="unfinished"></translation>
+        <translation>Steckverbinder</translation>
     </message>
     <message>
         <source>Springs, washers</source>
-        <translation type="unfinished"></translation>
+        <translation>Federn, Scheiben</translation>
     </message>
     <message>
         <source>Marks made</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesetzte Marken</translation>
     </message>
     <message>
         <source>Caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnhinweis</translation>
     </message>
     <message>
         <source>Claim</source>
-        <translation type="unfinished"></translation>
+        <translation>Angabe</translation>
     </message>
     <message>
         <source>Looks</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussehen</translation>
     </message>
     <message>
         <source>Function</source>
-        <translation type="unfinished"></translation>
+        <translation>Funktion</translation>
     </message>
     <message>
         <source>Earlier work</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühere Arbeiten</translation>
     </message>
     <message>
         <source>With it</source>
-        <translation type="unfinished"></translation>
+        <translation>Dabei</translation>
     </message>
     <message>
         <source>For what</source>
-        <translation type="unfinished"></translation>
+        <translation>Wofür</translation>
     </message>
     <message>
         <source>Amount</source>
-        <translation type="unfinished"></translation>
+        <translation>Betrag</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>In the bench&apos;s money</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Währung der Werkstatt</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>What was done</source>
-        <translation type="unfinished"></translation>
+        <translation>Was getan wurde</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachher</translation>
     </message>
     <message>
         <source>Soak</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauerlauf</translation>
     </message>
     <message>
         <source>Interrupted</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterbrochen</translation>
     </message>
     <message>
         <source>Begun</source>
-        <translation type="unfinished"></translation>
+        <translation>Begonnen</translation>
     </message>
     <message>
         <source>Ended</source>
-        <translation type="unfinished"></translation>
+        <translation>Beendet</translation>
     </message>
     <message>
         <source>Proof</source>
-        <translation type="unfinished"></translation>
+        <translation>Abnahme</translation>
     </message>
     <message>
         <source>By which rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach welchen Regeln</translation>
     </message>
     <message>
         <source>Instrument</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgerät</translation>
     </message>
     <message>
         <source>Initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürzel</translation>
     </message>
     <message>
         <source>To</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis</translation>
     </message>
     <message>
         <source>Counts as</source>
-        <translation type="unfinished"></translation>
+        <translation>Zählt als</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes</translation>
     </message>
     <message>
         <source>Loose</source>
-        <translation type="unfinished"></translation>
+        <translation>Lose</translation>
     </message>
     <message>
         <source>Do not power</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht einschalten</translation>
     </message>
 </context>
 <context>
     <name>LaneWords</name>
     <message>
         <source>Stages</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufen</translation>
     </message>
     <message>
         <source>Faults</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler</translation>
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>Work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>Teardown</source>
-        <translation type="unfinished"></translation>
+        <translation>Zerlegung</translation>
     </message>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>Money</source>
-        <translation type="unfinished"></translation>
+        <translation>Geld</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
     <message>
         <source>Proofs and papers</source>
-        <translation type="unfinished"></translation>
+        <translation>Abnahmen und Papiere</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
 </context>
 <context>
     <name>PhotoTile</name>
     <message>
         <source>sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt</translation>
     </message>
 </context>
 <context>
     <name>ValueWords</name>
     <message>
         <source>%1 is no uncertainty</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist keine Unsicherheit</translation>
     </message>
     <message>
         <source>%1 was not changed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde nicht geändert</translation>
     </message>
     <message>
         <source>number of pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Stückzahl</translation>
     </message>
     <message>
         <source>share</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil</translation>
     </message>
 </context>
 <context>
     <name>ts</name>
     <message>
         <source>“%1” is no time</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Zeit</translation>
     </message>
     <message>
         <source>write it as 4 h 30 m, 4:30 or 270</source>
-        <translation type="unfinished"></translation>
+        <translation>schreiben wie 4 h 30 m, 4:30 oder 270</translation>
     </message>
     <message>
         <source>“%1” is below zero</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist unter null</translation>
     </message>
     <message>
         <source>This line is not planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Zeile wird nicht geplant</translation>
     </message>
     <message>
         <source>Plan: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan: %1</translation>
     </message>
     <message>
         <source>a figure taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Betrag herausgenommen</translation>
     </message>
     <message>
         <source>Units</source>
-        <translation type="unfinished"></translation>
+        <translation>Geräte</translation>
     </message>
     <message>
         <source>Symptoms, causes and checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Symptome, Ursachen und Prüfungen</translation>
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>In the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Protokoll</translation>
     </message>
     <message>
         <source>Teardown</source>
-        <translation type="unfinished"></translation>
+        <translation>Zerlegung</translation>
     </message>
     <message>
         <source>Proofs</source>
-        <translation type="unfinished"></translation>
+        <translation>Abnahmen</translation>
     </message>
     <message>
         <source>Money</source>
-        <translation type="unfinished"></translation>
+        <translation>Geld</translation>
     </message>
     <message>
         <source>Papers</source>
-        <translation type="unfinished"></translation>
+        <translation>Papiere</translation>
     </message>
     <message>
         <source>Of the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Werkstatt</translation>
     </message>
     <message>
         <source>since %1</source>
-        <translation type="unfinished"></translation>
+        <translation>seit %1</translation>
     </message>
     <message>
         <source>overdue</source>
-        <translation type="unfinished"></translation>
+        <translation>überfällig</translation>
     </message>
     <message>
         <source>Needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebraucht</translation>
     </message>
     <message>
         <source>Ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestellt</translation>
     </message>
     <message>
         <source>Here</source>
-        <translation type="unfinished"></translation>
+        <translation>Da</translation>
     </message>
     <message>
         <source>Fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingebaut</translation>
     </message>
     <message>
         <source>A part has no price below nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil hat keinen Preis unter null</translation>
     </message>
     <message>
         <source>leave the price empty where it is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis leer lassen, wo er nicht bekannt ist</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück</translation>
     </message>
     <message>
         <source>Price each</source>
-        <translation type="unfinished"></translation>
+        <translation>Stückpreis</translation>
     </message>
     <message>
         <source>Sum</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe</translation>
     </message>
     <message>
         <source>Position</source>
-        <translation type="unfinished"></translation>
+        <translation>Position</translation>
     </message>
     <message>
         <source>Old value</source>
-        <translation type="unfinished"></translation>
+        <translation>Alter Wert</translation>
     </message>
     <message>
         <source>Supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>Lieferant</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>Fällig</translation>
     </message>
     <message>
         <source>Add a part: belt 78x4x0.6 2.50</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil hinzufügen: belt 78x4x0.6 2.50</translation>
     </message>
     <message>
         <source>Add a part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil hinzufügen</translation>
     </message>
     <message>
         <source>needed</source>
-        <translation type="unfinished"></translation>
+        <translation>gebraucht</translation>
     </message>
     <message>
         <source>ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>bestellt</translation>
     </message>
     <message>
         <source>here</source>
-        <translation type="unfinished"></translation>
+        <translation>da</translation>
     </message>
     <message>
         <source>fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>eingebaut</translation>
     </message>
     <message>
         <source>1 line</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Zeile</translation>
     </message>
     <message>
         <source>%n lines</source>
-        <translation type="unfinished"></translation>
+        <translation>%n Zeilen</translation>
     </message>
     <message>
         <source>%n without a price</source>
-        <translation type="unfinished"></translation>
+        <translation>%n ohne Preis</translation>
     </message>
     <message>
         <source>The text</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Text</translation>
     </message>
     <message>
         <source>A part needs a name</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil braucht einen Namen</translation>
     </message>
     <message>
         <source>take the line off the list instead</source>
-        <translation type="unfinished"></translation>
+        <translation>stattdessen die Zeile von der Liste nehmen</translation>
     </message>
     <message>
         <source>number of pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Stückzahl</translation>
     </message>
     <message>
         <source>%1, and %2 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, und %2 weitere</translation>
     </message>
     <message>
         <source>Owner says “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigentümer sagt „%1“</translation>
     </message>
     <message>
         <source>Sold as “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkauft als „%1“</translation>
     </message>
     <message>
         <source>Soak runs for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauerlauf seit %1</translation>
     </message>
     <message>
         <source>Soak %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauerlauf %1, %2</translation>
     </message>
     <message>
         <source>Next: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes: %1</translation>
     </message>
     <message>
         <source>Waiting: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wartet: %1</translation>
     </message>
     <message>
         <source>Sheet made; photos %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt gemacht; Fotos %1</translation>
     </message>
     <message>
         <source>No sheet yet; photos %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Blatt; Fotos %1</translation>
     </message>
     <message>
         <source>Asked %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeboten für %1</translation>
     </message>
     <message>
         <source>Asked %1 on %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeboten für %1 über %2</translation>
     </message>
     <message>
         <source>On %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeboten über %1</translation>
     </message>
     <message>
         <source>Sold for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkauft für %1</translation>
     </message>
     <message>
         <source>was due %1</source>
-        <translation type="unfinished"></translation>
+        <translation>war fällig %1</translation>
     </message>
     <message>
         <source>due %1</source>
-        <translation type="unfinished"></translation>
+        <translation>fällig %1</translation>
     </message>
     <message>
         <source>day %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag %1</translation>
     </message>
     <message>
         <source>do not power</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht einschalten</translation>
     </message>
     <message>
         <source>mains caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht Netz</translation>
     </message>
     <message>
         <source>%1 loose</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lose</translation>
     </message>
     <message>
         <source>over %1</source>
-        <translation type="unfinished"></translation>
+        <translation>über %1</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>unter %1</translation>
     </message>
     <message>
         <source>It stands right on the limit: no meter settles that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er liegt genau auf der Grenze: Kein Messgerät klärt das.</translation>
     </message>
     <message>
         <source>A meter good to %1 would settle it; none of the bench&apos;s is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messgerät mit %1 würde es klären; in der Werkstatt ist keines so gut.</translation>
     </message>
     <message>
         <source>A meter good to %1 would settle it; %2 is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messgerät mit %1 würde es klären; %2 ist so gut.</translation>
     </message>
     <message>
         <source>A meter good to %1 would settle it; %2 on its %3 range is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messgerät mit %1 würde es klären; %2 ist im Bereich %3 so gut.</translation>
     </message>
     <message>
         <source>Not read yet, and nothing is wanted of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht gemessen, und kein Soll gegeben.</translation>
     </message>
     <message>
         <source>Not read yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht gemessen.</translation>
     </message>
     <message>
         <source>What was read and what is wanted are of different measures: they cannot be compared.</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert und Soll sind von verschiedener Messgröße: Sie lassen sich nicht vergleichen.</translation>
     </message>
     <message>
         <source>Type what is wanted in its row, and it is held against that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Soll in seine Zeile eingeben, dann wird damit verglichen.</translation>
     </message>
     <message>
         <source>No tolerance is given, so there is no verdict.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Toleranz ist angegeben, also gibt es kein Urteil.</translation>
     </message>
     <message>
         <source>Over range of the meter, and so above what is wanted at least.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über dem Bereich des Messgeräts und damit über dem, was mindestens verlangt ist.</translation>
     </message>
     <message>
         <source>Over range of the meter, and so above what is wanted at the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über dem Bereich des Messgeräts und damit über dem, was höchstens verlangt ist.</translation>
     </message>
     <message>
         <source>How sure the value is was not said: name the meter, or type ± behind the value.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sicher der Wert ist, wurde nicht gesagt: Messgerät nennen oder ± hinter dem Wert eingeben.</translation>
     </message>
     <message>
         <source>Chance that it is really within: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit, dass er wirklich innerhalb liegt: %1.</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, %3</translation>
     </message>
     <message>
         <source>no value</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Wert</translation>
     </message>
     <message>
         <source>%n readings</source>
-        <translation type="unfinished"></translation>
+        <translation>%n Messwerte</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle: %1</translation>
     </message>
     <message>
         <source>Test point</source>
-        <translation type="unfinished"></translation>
+        <translation>Messpunkt</translation>
     </message>
     <message>
         <source>Wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Soll</translation>
     </message>
     <message>
         <source>As found</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie vorgefunden</translation>
     </message>
     <message>
         <source>After work</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Arbeit</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <source>Meter, range, 95 % uncertainty</source>
-        <translation type="unfinished"></translation>
+        <translation>Messgerät, Bereich, Unsicherheit 95 %</translation>
     </message>
     <message>
         <source>Add a test point</source>
-        <translation type="unfinished"></translation>
+        <translation>Messpunkt hinzufügen</translation>
     </message>
     <message>
         <source>was due for calibration on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalibrierung war fällig am %1</translation>
     </message>
     <message>
         <source>steady</source>
-        <translation type="unfinished"></translation>
+        <translation>stabil</translation>
     </message>
     <message>
         <source>drifting</source>
-        <translation type="unfinished"></translation>
+        <translation>driftet</translation>
     </message>
     <message>
         <source>out</source>
-        <translation type="unfinished"></translation>
+        <translation>außerhalb</translation>
     </message>
     <message>
         <source>every %1 min for %2</source>
-        <translation type="unfinished"></translation>
+        <translation>alle %1 min, %2 lang</translation>
     </message>
     <message>
         <source>ran %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lief %1</translation>
     </message>
     <message>
         <source>still running</source>
-        <translation type="unfinished"></translation>
+        <translation>läuft noch</translation>
     </message>
     <message>
         <source>an hour</source>
-        <translation type="unfinished"></translation>
+        <translation>je Stunde</translation>
     </message>
     <message>
         <source>/h</source>
-        <translation type="unfinished"></translation>
+        <translation>/h</translation>
     </message>
     <message>
         <source>drift %1 %2 (95 %: %3 to %4)</source>
-        <translation type="unfinished"></translation>
+        <translation>Drift %1 %2 (95 %: %3 bis %4)</translation>
     </message>
     <message>
         <source>wanted %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Soll %1</translation>
     </message>
     <message>
         <source>interrupted: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>unterbrochen: %1</translation>
     </message>
     <message>
         <source>Disc player</source>
-        <translation type="unfinished"></translation>
+        <translation>Disc-Spieler</translation>
     </message>
     <message>
         <source>Cassette deck</source>
-        <translation type="unfinished"></translation>
+        <translation>Kassettendeck</translation>
     </message>
     <message>
         <source>Turntable</source>
-        <translation type="unfinished"></translation>
+        <translation>Plattenspieler</translation>
     </message>
     <message>
         <source>Amplifier or receiver</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstärker oder Receiver</translation>
     </message>
     <message>
         <source>Tuner</source>
-        <translation type="unfinished"></translation>
+        <translation>Tuner</translation>
     </message>
     <message>
         <source>Reel recorder</source>
-        <translation type="unfinished"></translation>
+        <translation>Tonbandgerät</translation>
     </message>
     <message>
         <source>Loudspeaker</source>
-        <translation type="unfinished"></translation>
+        <translation>Lautsprecher</translation>
     </message>
     <message>
         <source>Radio</source>
-        <translation type="unfinished"></translation>
+        <translation>Radio</translation>
     </message>
     <message>
         <source>Game console</source>
-        <translation type="unfinished"></translation>
+        <translation>Spielkonsole</translation>
     </message>
     <message>
         <source>Old computer</source>
-        <translation type="unfinished"></translation>
+        <translation>Alter Computer</translation>
     </message>
     <message>
         <source>Test gear</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüf- und Messgerät</translation>
     </message>
     <message>
         <source>Something else</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas anderes</translation>
     </message>
     <message>
         <source>To sell</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Verkauf</translation>
     </message>
     <message>
         <source>An owner’s</source>
-        <translation type="unfinished"></translation>
+        <translation>Kundengerät</translation>
     </message>
     <message>
         <source>To keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Behalten</translation>
     </message>
     <message>
         <source>During work</source>
-        <translation type="unfinished"></translation>
+        <translation>Während der Arbeit</translation>
     </message>
     <message>
         <source>As it leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie übergeben</translation>
+    </message>
+    <message>
+        <source>before %1, now %2</source>
+        <translation>vorher %1, jetzt %2</translation>
+    </message>
+    <message>
+        <source>not typed: its share of what the typed weights leave</source>
+        <translation>nicht eingegeben: ihr Anteil an dem, was die eingegebenen Gewichte übrig lassen</translation>
+    </message>
+    <message>
+        <source>ruled out</source>
+        <translation>ausgeschlossen</translation>
+    </message>
+    <message>
+        <source>confirmed</source>
+        <translation>bestätigt</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>normal</source>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>abnormal</source>
+        <translation>abnormal</translation>
+    </message>
+    <message>
+        <source>unclear</source>
+        <translation>unklar</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation>nicht gemacht</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>chance that it can be had</source>
+        <translation>Wahrscheinlichkeit, dass es zu haben ist</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no time, no price and no chance</source>
+        <translation>„%1“ ist keine Zeit, kein Preis und keine Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>type it like 55m 28 80%</source>
+        <translation>eingeben wie 55m 28 80%</translation>
+    </message>
+    <message>
+        <source>Possible cause</source>
+        <translation>Mögliche Ursache</translation>
+    </message>
+    <message>
+        <source>Before, now</source>
+        <translation>Vorher, jetzt</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>To put right</source>
+        <translation>Zum Beheben</translation>
+    </message>
+    <message>
+        <source>Add a possible cause</source>
+        <translation>Mögliche Ursache hinzufügen</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Min</source>
+        <translation>Min</translation>
+    </message>
+    <message>
+        <source>Else</source>
+        <translation>Sonst</translation>
+    </message>
+    <message>
+        <source>Came out</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>bears on %1</source>
+        <translation>mit Bezug zu %1</translation>
+    </message>
+    <message>
+        <source>no bearing on %1</source>
+        <translation>ohne Bezug zu %1</translation>
+    </message>
+    <message>
+        <source>If this were the cause it would come out abnormal with %1</source>
+        <translation>Wäre dies die Ursache, fiele sie mit %1 abnormal aus</translation>
+    </message>
+    <message>
+        <source>Add a check: swap head leads 5m</source>
+        <translation>Prüfung hinzufügen: swap head leads 5m</translation>
+    </message>
+    <message>
+        <source>Add a check</source>
+        <translation>Prüfung hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a proof of its looks</source>
+        <translation>Abnahme des Aussehens hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a proof of electrical safety</source>
+        <translation>Abnahme der elektrischen Sicherheit hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a proof of function</source>
+        <translation>Abnahme der Funktion hinzufügen</translation>
+    </message>
+    <message>
+        <source>To be proved</source>
+        <translation>Abzunehmen</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Prüfgerät</translation>
+    </message>
+    <message>
+        <source>Rule set</source>
+        <translation>Regelwerk</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Gemacht</translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation>Kürzel</translation>
+    </message>
+    <message>
+        <source>%1 of %2 passed</source>
+        <translation>%1 von %2 bestanden</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>not applicable</source>
+        <translation>nicht zutreffend</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation>Aussehen</translation>
+    </message>
+    <message>
+        <source>Electrical safety</source>
+        <translation>Elektrische Sicherheit</translation>
+    </message>
+    <message>
+        <source>Function</source>
+        <translation>Funktion</translation>
+    </message>
+    <message>
+        <source>%1 failed</source>
+        <translation>%1 nicht bestanden</translation>
+    </message>
+    <message>
+        <source>%1 not tested</source>
+        <translation>%1 nicht geprüft</translation>
+    </message>
+    <message>
+        <source>A proof needs a text</source>
+        <translation>Eine Abnahme braucht einen Text</translation>
+    </message>
+    <message>
+        <source>Delete takes it off the list</source>
+        <translation>Entf nimmt sie von der Liste</translation>
+    </message>
+    <message>
+        <source>%1, came off</source>
+        <translation>%1, abgenommen</translation>
+    </message>
+    <message>
+        <source>%1, still on</source>
+        <translation>%1, noch dran</translation>
+    </message>
+    <message>
+        <source>%1, back</source>
+        <translation>%1, wieder dran</translation>
+    </message>
+    <message>
+        <source>%1, still off</source>
+        <translation>%1, noch ab</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>weggelassen</translation>
+    </message>
+    <message>
+        <source>left out: %1</source>
+        <translation>weggelassen: %1</translation>
+    </message>
+    <message>
+        <source>still on</source>
+        <translation>noch dran</translation>
+    </message>
+    <message>
+        <source>back again</source>
+        <translation>wieder dran</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Ab</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Wieder dran</translation>
+    </message>
+    <message>
+        <source>What came off</source>
+        <translation>Was abgenommen wurde</translation>
+    </message>
+    <message>
+        <source>Fasteners</source>
+        <translation>Befestigung</translation>
+    </message>
+    <message>
+        <source>Kept in</source>
+        <translation>Liegt in</translation>
+    </message>
+    <message>
+        <source>Came off: lid 5 screws M3x8 tray A1</source>
+        <translation>Abgenommen: lid 5 screws M3x8 tray A1</translation>
+    </message>
+    <message>
+        <source>Add what came off</source>
+        <translation>Abgenommenes hinzufügen</translation>
+    </message>
+    <message>
+        <source>More of it</source>
+        <translation>Mehr dazu</translation>
+    </message>
+    <message>
+        <source>As noted</source>
+        <translation>Wie notiert</translation>
+    </message>
+    <message>
+        <source>Number of fasteners</source>
+        <translation>Anzahl der Befestigungsteile</translation>
+    </message>
+    <message>
+        <source>Connectors: ways, key side, colours</source>
+        <translation>Steckverbinder: Polzahl, Kodierseite, Farben</translation>
+    </message>
+    <message>
+        <source>Springs and washers</source>
+        <translation>Federn und Scheiben</translation>
+    </message>
+    <message>
+        <source>Marked before it was moved</source>
+        <translation>Vor dem Verstellen markiert</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Warnhinweis</translation>
+    </message>
+    <message>
+        <source>What came off needs a name</source>
+        <translation>Was abgenommen wurde, braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>number of fasteners</source>
+        <translation>Anzahl der Befestigungsteile</translation>
+    </message>
+</context>
+<context>
+    <name>ts::AskLine</name>
+    <message>
+        <source>Leave it</source>
+        <translation>So lassen</translation>
     </message>
 </context>
 <context>
     <name>ts::ChannelList</name>
     <message>
         <source>Channels, the places where you sell</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkaufswege, die Orte, an denen verkauft wird</translation>
     </message>
     <message>
         <source>Add a channel</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkaufsweg hinzufügen</translation>
     </message>
     <message>
         <source>Name of the channel</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Verkaufswegs</translation>
     </message>
     <message>
         <source>A channel needs a name; the old one stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Verkaufsweg braucht einen Namen; der alte bleibt.</translation>
     </message>
     <message>
         <source>Channel: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkaufsweg: %1</translation>
     </message>
     <message>
         <source>Add a fee</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebühr hinzufügen</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove the channel %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkaufsweg %1 entfernen</translation>
     </message>
     <message>
         <source>Channel removed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkaufsweg entfernt: %1</translation>
     </message>
     <message>
         <source>Today: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute: %1</translation>
     </message>
     <message>
         <source>A new channel</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Verkaufsweg</translation>
     </message>
     <message>
         <source>Selling fee</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkaufsgebühr</translation>
     </message>
     <message>
         <source>Fee of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebühr von %1</translation>
     </message>
 </context>
 <context>
     <name>ts::ClockBox</name>
     <message>
         <source>Stop clock</source>
-        <translation type="unfinished"></translation>
+        <translation>Stoppuhr anhalten</translation>
     </message>
     <message>
         <source>Start clock</source>
-        <translation type="unfinished"></translation>
+        <translation>Stoppuhr starten</translation>
     </message>
     <message>
         <source>F9 stops it while its unit is in hand; with another in hand it starts there instead</source>
-        <translation type="unfinished"></translation>
+        <translation>F9 hält sie an, solange ihr Gerät gewählt ist; ist ein anderes gewählt, startet sie dort</translation>
     </message>
     <message>
         <source>F9 starts it for the unit in hand</source>
-        <translation type="unfinished"></translation>
+        <translation>F9 startet sie für das gewählte Gerät</translation>
     </message>
     <message>
         <source>%1 · %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · %2</translation>
     </message>
     <message>
         <source>The clock runs for %1; go there</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stoppuhr läuft für %1; dorthin gehen</translation>
     </message>
     <message>
         <source>The clock of %1 ran on while nobody was seen here, for %2 since %3. What counts?</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stoppuhr von %1 lief weiter, während niemand hier war, %2 lang seit %3. Was zählt?</translation>
     </message>
     <message>
         <source>Until %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis %1: %2</translation>
     </message>
     <message>
         <source>Nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts</translation>
     </message>
     <message>
         <source>All of it: %1, and it runs on</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles: %1, und sie läuft weiter</translation>
     </message>
 </context>
 <context>
     <name>ts::ClosedAsk</name>
     <message>
         <source>Sold on</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkauft über</translation>
     </message>
     <message>
         <source>Price got</source>
-        <translation type="unfinished"></translation>
+        <translation>Erzielter Preis</translation>
     </message>
     <message>
         <source>Selling fees</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkaufsgebühren</translation>
     </message>
     <message>
         <source>Carriage you paid</source>
-        <translation type="unfinished"></translation>
+        <translation>Selbst bezahlte Fracht</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>How it ended</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es ausging</translation>
     </message>
     <message>
         <source>By its rules %1 takes %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach seinen Regeln nimmt %1 %2.</translation>
     </message>
     <message>
         <source> for %1</source>
-        <translation type="unfinished"></translation>
+        <translation> für %1</translation>
     </message>
 </context>
 <context>
     <name>ts::ComparablesCard</name>
     <message>
         <source>The line</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile</translation>
     </message>
     <message>
         <source>asking</source>
-        <translation type="unfinished"></translation>
+        <translation>Angebot</translation>
     </message>
     <message>
         <source>carriage included</source>
-        <translation type="unfinished"></translation>
+        <translation>mit Fracht</translation>
     </message>
     <message>
         <source>No sale was recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde kein Verkauf eingetragen</translation>
     </message>
     <message>
         <source>“%1” is no price</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Preis</translation>
     </message>
     <message>
         <source>begin with the price: 118.00 27 Sep working</source>
-        <translation type="unfinished"></translation>
+        <translation>mit dem Preis beginnen: 118.00 27 Sep working</translation>
     </message>
     <message>
         <source>not working</source>
-        <translation type="unfinished"></translation>
+        <translation>läuft nicht</translation>
     </message>
     <message>
         <source>working</source>
-        <translation type="unfinished"></translation>
+        <translation>läuft</translation>
     </message>
     <message>
         <source>What it should fetch</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es bringen sollte</translation>
     </message>
     <message>
         <source>Sales of the same or a like unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkäufe des gleichen oder eines ähnlichen Geräts</translation>
     </message>
     <message>
         <source>Price</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis</translation>
     </message>
     <message>
         <source>Sold</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkauft</translation>
     </message>
     <message>
         <source>Condition</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>Counts</source>
-        <translation type="unfinished"></translation>
+        <translation>Zählt</translation>
     </message>
     <message>
         <source>Write a sale down</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkauf aufschreiben</translation>
     </message>
     <message>
         <source>Write a sale down: 118.00 27 Sep working, measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkauf aufschreiben: 118.00 27 Sep working, measured</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove the marked sale</source>
-        <translation type="unfinished"></translation>
+        <translation>Markierten Verkauf entfernen</translation>
     </message>
     <message>
         <source>No sale of the same or a like unit is written down yet. With five or more this says what the unit should fetch; asking prices are kept apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist kein Verkauf des gleichen oder eines ähnlichen Geräts aufgeschrieben. Ab fünf steht hier, was das Gerät bringen sollte; Angebotspreise werden getrennt gehalten.</translation>
     </message>
     <message>
         <source>no day</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Datum</translation>
     </message>
     <message>
         <source>of another unit</source>
-        <translation type="unfinished"></translation>
+        <translation>von einem anderen Gerät</translation>
     </message>
     <message>
         <source>Comparable sale: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleichsverkauf: %1</translation>
     </message>
     <message>
         <source>Comparable sale removed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleichsverkauf entfernt: %1</translation>
     </message>
     <message>
         <source>That sale belongs to another unit; remove it there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Verkauf gehört zu einem anderen Gerät; dort entfernen.</translation>
     </message>
 </context>
 <context>
     <name>ts::ComputerCard</name>
     <message>
         <source>This computer</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Rechner</translation>
     </message>
     <message>
         <source>Colours</source>
-        <translation type="unfinished"></translation>
+        <translation>Farben</translation>
     </message>
     <message>
         <source>Those of the system</source>
-        <translation type="unfinished"></translation>
+        <translation>Die des Systems</translation>
     </message>
     <message>
         <source>Light</source>
-        <translation type="unfinished"></translation>
+        <translation>Hell</translation>
     </message>
     <message>
         <source>Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>Dunkel</translation>
     </message>
     <message>
         <source>Size of the text</source>
-        <translation type="unfinished"></translation>
+        <translation>Schriftgröße</translation>
     </message>
     <message>
         <source> %</source>
-        <translation type="unfinished"></translation>
+        <translation> %</translation>
     </message>
     <message>
         <source>Language, from the next start on</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache, ab dem nächsten Start</translation>
     </message>
     <message>
         <source>That of the system</source>
-        <translation type="unfinished"></translation>
+        <translation>Die des Systems</translation>
     </message>
     <message>
         <source>Folder for backups</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordner für Sicherungen</translation>
     </message>
     <message>
         <source>Beside the workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>Neben dem Werkbuch</translation>
     </message>
     <message>
         <source>Folder that is watched for photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordner, der auf Fotos überwacht wird</translation>
     </message>
     <message>
         <source>None</source>
-        <translation type="unfinished"></translation>
+        <translation>Keiner</translation>
     </message>
     <message>
         <source>Choose…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen…</translation>
     </message>
     <message>
         <source>Choose: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen: %1</translation>
     </message>
 </context>
 <context>
     <name>ts::CostModel</name>
     <message>
         <source>%1 · %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · %2</translation>
     </message>
     <message>
         <source>Press Enter or F2 to change the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe oder F2 ändert den Plan</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: %3</translation>
     </message>
     <message>
         <source>Cost against resale</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten gegen Wiederverkauf</translation>
     </message>
     <message>
         <source>Planned at purchase</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Kauf geplant</translation>
     </message>
     <message>
         <source>To date</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisher</translation>
     </message>
     <message>
         <source>At completion</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Ende</translation>
     </message>
 </context>
 <context>
     <name>ts::EarlierSheets</name>
     <message>
         <source>Handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergeben</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keines</translation>
     </message>
     <message>
         <source>No. %1 · edition %2 · %3 · %4</source>
-        <translation type="unfinished"></translation>
+        <translation>Nr. %1 · Fassung %2 · %3 · %4</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <source>Open edition %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fassung %1 öffnen</translation>
     </message>
     <message>
         <source>%1 restoration sheet %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Restaurierungsblatt %2</translation>
     </message>
     <message>
         <source>Nothing on this computer opens %1 files; write the sheet again and take it to one that does.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf diesem Rechner öffnet nichts %1-Dateien; das Blatt noch einmal schreiben und zu einem bringen, der es kann.</translation>
     </message>
 </context>
 <context>
     <name>ts::EditLine</name>
     <message>
         <source>%1: nothing yet. Enter to write it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: noch nichts. Eingabe, um es zu schreiben</translation>
     </message>
     <message>
         <source>%1: %2. Enter to change it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2. Eingabe, um es zu ändern</translation>
     </message>
 </context>
 <context>
     <name>ts::EntryForm</name>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>Leave as it was</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen, wie es war</translation>
     </message>
 </context>
 <context>
     <name>ts::ExchangePlace</name>
     <message>
         <source>Units, a table as CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>Geräte, eine Tabelle als CSV</translation>
     </message>
     <message>
         <source>Comparable sales, a table as CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleichsverkäufe, eine Tabelle als CSV</translation>
     </message>
     <message>
         <source>Parts, a table as CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile, eine Tabelle als CSV</translation>
     </message>
     <message>
         <source>Repair records in the Open Repair Data Standard, CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>Reparaturdaten im Open Repair Data Standard, CSV</translation>
     </message>
     <message>
         <source>The whole workbook without its photos, JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ganze Werkbuch ohne seine Fotos, JSON</translation>
     </message>
     <message>
         <source>The year&apos;s books and the cost sheets, for a spreadsheet (xlsx)</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bücher des Jahres und die Kostenblätter, für eine Tabellenkalkulation (xlsx)</translation>
     </message>
     <message>
         <source>Take a list in</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste einlesen</translation>
     </message>
     <message>
         <source>What the file holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Datei enthält</translation>
     </message>
     <message>
         <source>File to take in</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei zum Einlesen</translation>
     </message>
     <message>
         <source>Choose a file, or drop it here</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei wählen oder hier ablegen</translation>
     </message>
     <message>
         <source>Choose…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen…</translation>
     </message>
     <message>
         <source>Only look</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur ansehen</translation>
     </message>
     <message>
         <source>Take in</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlesen</translation>
     </message>
     <message>
         <source>It &amp;holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie &amp;enthält</translation>
     </message>
     <message>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datei</translation>
     </message>
     <message>
         <source>A list goes in whole or not at all, and one Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Liste geht ganz hinein oder gar nicht, und einmal Rückgängig nimmt sie zurück.</translation>
     </message>
     <message>
         <source>Write a list out</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste ausgeben</translation>
     </message>
     <message>
         <source>What is written</source>
-        <translation type="unfinished"></translation>
+        <translation>Was geschrieben wird</translation>
     </message>
     <message>
         <source>Write…</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreiben…</translation>
     </message>
     <message>
         <source>What came of it, by line</source>
-        <translation type="unfinished"></translation>
+        <translation>Was daraus wurde, nach Zeilen</translation>
     </message>
     <message>
         <source>Lists in and out</source>
-        <translation type="unfinished"></translation>
+        <translation>Listen ein und aus</translation>
     </message>
     <message>
         <source>Take in a table of units or of comparable sales, repair records in the Open Repair Data Standard, or a workbook written out as JSON. “Only look” reads the file and says by line what it would do; nothing is changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Tabelle von Geräten oder Vergleichsverkäufen einlesen, Reparaturdaten im Open Repair Data Standard oder ein als JSON ausgegebenes Werkbuch. „Nur ansehen“ liest die Datei und sagt nach Zeilen, was geschehen würde; geändert wird nichts.</translation>
     </message>
     <message>
         <source>Lists (*.csv *.json);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Listen (*.csv *.json);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Reading %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird gelesen</translation>
     </message>
     <message>
         <source>Taking in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird eingelesen</translation>
     </message>
     <message>
         <source>turnscrew</source>
-        <translation type="unfinished"></translation>
+        <translation>turnscrew</translation>
     </message>
     <message>
         <source>Writing %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird geschrieben</translation>
+    </message>
+</context>
+<context>
+    <name>ts::FaultPage</name>
+    <message>
+        <source>Why is it ruled out: %1?</source>
+        <translation>Warum ist sie ausgeschlossen: %1?</translation>
+    </message>
+    <message>
+        <source>What confirmed it: %1?</source>
+        <translation>Was hat sie bestätigt: %1?</translation>
+    </message>
+    <message>
+        <source>may stay empty</source>
+        <translation>darf leer bleiben</translation>
+    </message>
+    <message>
+        <source>The reason</source>
+        <translation>Der Grund</translation>
+    </message>
+    <message>
+        <source>What was seen: %1?</source>
+        <translation>Was zeigte sich: %1?</translation>
+    </message>
+    <message>
+        <source>3.3 µF, 0.4 Ω</source>
+        <translation>3,3 µF, 0,4 Ω</translation>
+    </message>
+    <message>
+        <source>The result</source>
+        <translation>Der Befund</translation>
+    </message>
+    <message>
+        <source>Check %1: %2</source>
+        <translation>Prüfung %1: %2</translation>
+    </message>
+    <message>
+        <source>Abnormal in % if it is %1, and if it is not:</source>
+        <translation>Abnormal in %, wenn es %1 ist und wenn nicht:</translation>
+    </message>
+    <message>
+        <source>95 5</source>
+        <translation>95 5</translation>
+    </message>
+    <message>
+        <source>chance</source>
+        <translation>Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>Type two percentages, like 95 5: how often it comes out abnormal if this is the cause, and if it is not.</source>
+        <translation>Zwei Prozentzahlen eingeben wie 95 5: wie oft sie abnormal ausfällt, wenn dies die Ursache ist und wenn nicht.</translation>
+    </message>
+    <message>
+        <source>What was seen?</source>
+        <translation>Was war zu sehen?</translation>
+    </message>
+    <message>
+        <source>left channel weak, when warm</source>
+        <translation>linker Kanal schwach, wenn warm</translation>
+    </message>
+    <message>
+        <source>The symptom</source>
+        <translation>Das Symptom</translation>
+    </message>
+    <message>
+        <source>Symptom: %1</source>
+        <translation>Symptom: %1</translation>
+    </message>
+    <message>
+        <source>What did it show?</source>
+        <translation>Was zeigte sich?</translation>
+    </message>
+    <message>
+        <source>What is not in order?</source>
+        <translation>Was ist nicht in Ordnung?</translation>
+    </message>
+    <message>
+        <source>What it showed</source>
+        <translation>Was sich zeigte</translation>
+    </message>
+    <message>
+        <source>Say what it showed, in figures where there are any: a step of first power is not ticked blind.</source>
+        <translation>Sagen, was sich zeigte, in Zahlen, wo es welche gibt: Ein Arbeitsschritt vor dem ersten Einschalten wird nicht blind abgehakt.</translation>
+    </message>
+    <message>
+        <source>Before first power: %1, %2</source>
+        <translation>Vor dem ersten Einschalten: %1, %2</translation>
+    </message>
+    <message>
+        <source>The cause</source>
+        <translation>Die Ursache</translation>
+    </message>
+    <message>
+        <source>A cause needs a text</source>
+        <translation>Eine Ursache braucht einen Text</translation>
+    </message>
+    <message>
+        <source>Delete takes it out</source>
+        <translation>Entf nimmt sie heraus</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>Cause %1: %2 %3</source>
+        <translation>Ursache %1: %2 %3</translation>
+    </message>
+    <message>
+        <source>The text</source>
+        <translation>Der Text</translation>
+    </message>
+    <message>
+        <source>A check needs a text</source>
+        <translation>Eine Prüfung braucht einen Text</translation>
+    </message>
+    <message>
+        <source>Symptom cleared: %1</source>
+        <translation>Symptom behoben: %1</translation>
+    </message>
+    <message>
+        <source>Symptom open again: %1</source>
+        <translation>Symptom wieder offen: %1</translation>
+    </message>
+    <message>
+        <source>Neither the notes nor a table know symptoms of such a unit.</source>
+        <translation>Weder die Notizen noch eine Tabelle kennen Symptome eines solchen Geräts.</translation>
+    </message>
+    <message>
+        <source>Cause taken out: %1</source>
+        <translation>Ursache herausgenommen: %1</translation>
+    </message>
+    <message>
+        <source>Check taken out: %1</source>
+        <translation>Prüfung herausgenommen: %1</translation>
+    </message>
+    <message>
+        <source>No symptom is recorded. What was really seen, and under which conditions, is what causes are looked for.</source>
+        <translation>Kein Symptom ist eingetragen. Zu dem, was wirklich zu sehen war und unter welchen Bedingungen, werden Ursachen gesucht.</translation>
+    </message>
+    <message>
+        <source>Say what was seen</source>
+        <translation>Eintragen, was zu sehen war</translation>
+    </message>
+    <message>
+        <source>Symptom</source>
+        <translation>Symptom</translation>
+    </message>
+    <message>
+        <source>Another symptom</source>
+        <translation>Weiteres Symptom</translation>
+    </message>
+    <message>
+        <source>Bring in usual causes</source>
+        <translation>Übliche Ursachen übernehmen</translation>
+    </message>
+    <message>
+        <source>What the notes on this model, else its category, know of such a symptom, with your own closed units in the weights</source>
+        <translation>Was die Notizen zu diesem Modell, sonst zur Kategorie, über ein solches Symptom wissen; eigene abgeschlossene Geräte zählen in den Gewichten mit</translation>
+    </message>
+    <message>
+        <source>From the list…</source>
+        <translation>Aus der Liste…</translation>
+    </message>
+    <message>
+        <source>Choose the symptom whose causes are brought in</source>
+        <translation>Das Symptom wählen, dessen Ursachen übernommen werden</translation>
+    </message>
+    <message>
+        <source>Possible causes</source>
+        <translation>Mögliche Ursachen</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>● would come out abnormal if this were the cause   · no bearing on it</source>
+        <translation>● fiele abnormal aus, wenn dies die Ursache wäre   · ohne Bezug dazu</translation>
+    </message>
+    <message>
+        <source>Take the cause out</source>
+        <translation>Ursache herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take the check out</source>
+        <translation>Prüfung herausnehmen</translation>
+    </message>
+    <message>
+        <source>Say more: how sure the mark is, what was seen</source>
+        <translation>Mehr sagen: wie sicher die Marke ist, was zu sehen war</translation>
+    </message>
+    <message>
+        <source>Where the fault may lie. Type possible causes and checks in the last rows. Space on a mark says that the check would come out abnormal if that were the cause; Ctrl+E says how surely, and on “Came out” what was seen. On “Came out”, n, a and u say normal, abnormal and unclear, d not done. On “State”, r rules a cause out and c confirms it, with the reason. The bars show how likely each cause was before and is now; “Check next” says what saves most minutes. Just one cause a symptom is taken to be at work. Unplug and discharge before you touch what can hurt: local codes and licensed practice come first.</source>
+        <translation>Wo der Fehler liegen kann. Mögliche Ursachen und Prüfungen in die letzten Zeilen eingeben. Leertaste auf einer Marke sagt, dass die Prüfung abnormal ausfiele, wenn dies die Ursache wäre; Strg+E sagt, wie sicher, und auf „Ergebnis“, was zu sehen war. Auf „Ergebnis“ sagen n, a und u normal, abnormal und unklar, d nicht gemacht. Auf „Zustand“ schließt r eine Ursache aus und c bestätigt sie, mit dem Grund. Die Balken zeigen, wie wahrscheinlich jede Ursache vorher war und jetzt ist; „Als Nächstes prüfen“ sagt, was die meisten Minuten spart. Angenommen wird, dass je Symptom nur eine Ursache wirkt. Netzstecker ziehen und entladen, bevor etwas angefasst wird, das verletzen kann: Örtliche Vorschriften und zugelassene Fachkräfte gehen vor.</translation>
+    </message>
+    <message>
+        <source>What stands by itself</source>
+        <translation>Was für sich steht</translation>
+    </message>
+    <message>
+        <source>%1 (cleared)</source>
+        <translation>%1 (behoben)</translation>
+    </message>
+    <message>
+        <source>cleared</source>
+        <translation>behoben</translation>
+    </message>
+    <message>
+        <source>seen %1</source>
+        <translation>gesehen %1</translation>
+    </message>
+    <message>
+        <source>It is back</source>
+        <translation>Es ist wieder da</translation>
+    </message>
+    <message>
+        <source>It is cleared</source>
+        <translation>Es ist behoben</translation>
+    </message>
+    <message>
+        <source>Add a cause or bring in the usual ones, and what to check next is worked out.</source>
+        <translation>Eine Ursache hinzufügen oder die üblichen übernehmen, dann wird berechnet, was als Nächstes zu prüfen ist.</translation>
+    </message>
+    <message>
+        <source>Nothing is left to find out here.</source>
+        <translation>Hier ist nichts mehr herauszufinden.</translation>
     </message>
 </context>
 <context>
     <name>ts::FeeRow</name>
     <message>
         <source>the item</source>
-        <translation type="unfinished"></translation>
+        <translation>Ware</translation>
     </message>
     <message>
         <source>item and carriage</source>
-        <translation type="unfinished"></translation>
+        <translation>Ware und Fracht</translation>
     </message>
     <message>
         <source>item, carriage and tax</source>
-        <translation type="unfinished"></translation>
+        <translation>Ware, Fracht und Steuer</translation>
     </message>
     <message>
         <source>Fee</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebühr</translation>
     </message>
     <message>
         <source>Percent</source>
-        <translation type="unfinished"></translation>
+        <translation>Prozent</translation>
     </message>
     <message>
         <source>Of</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>Fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Fest</translation>
     </message>
     <message>
         <source>Above</source>
-        <translation type="unfinished"></translation>
+        <translation>Über</translation>
     </message>
     <message>
         <source>Up to</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis</translation>
     </message>
     <message>
         <source>At most</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens</translation>
     </message>
     <message>
         <source>Holds from</source>
-        <translation type="unfinished"></translation>
+        <translation>Gilt ab</translation>
     </message>
     <message>
         <source>until</source>
-        <translation type="unfinished"></translation>
+        <translation>bis</translation>
     </message>
     <message>
         <source>What the fee is for</source>
-        <translation type="unfinished"></translation>
+        <translation>Wofür die Gebühr ist</translation>
     </message>
     <message>
         <source>Percent of what</source>
-        <translation type="unfinished"></translation>
+        <translation>Prozent wovon</translation>
     </message>
     <message>
         <source>Fixed part</source>
-        <translation type="unfinished"></translation>
+        <translation>Fester Teil</translation>
     </message>
     <message>
         <source>For the part above</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Teil über</translation>
     </message>
     <message>
         <source>For the part up to</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Teil bis</translation>
     </message>
     <message>
         <source>Holds from this day</source>
-        <translation type="unfinished"></translation>
+        <translation>Gilt ab diesem Tag</translation>
     </message>
     <message>
         <source>Holds until this day</source>
-        <translation type="unfinished"></translation>
+        <translation>Gilt bis zu diesem Tag</translation>
     </message>
     <message>
         <source>always</source>
-        <translation type="unfinished"></translation>
+        <translation>immer</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove the fee %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebühr %1 entfernen</translation>
     </message>
     <message>
         <source>Fee removed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebühr entfernt: %1</translation>
     </message>
     <message>
         <source>The fee was not changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gebühr wurde nicht geändert</translation>
     </message>
     <message>
         <source>it needs a name</source>
-        <translation type="unfinished"></translation>
+        <translation>sie braucht einen Namen</translation>
     </message>
     <message>
         <source>say what it is for</source>
-        <translation type="unfinished"></translation>
+        <translation>sagen, wofür sie ist</translation>
     </message>
     <message>
         <source>“%1” is no day</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Datum</translation>
     </message>
     <message>
         <source>write it as 2026-11-28</source>
-        <translation type="unfinished"></translation>
+        <translation>schreiben wie 2026-11-28</translation>
     </message>
     <message>
         <source>Fee: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebühr: %1</translation>
     </message>
 </context>
 <context>
     <name>ts::FindField</name>
     <message>
         <source>Find anything: tag, part, reading, words…</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles durchsuchen: Anhänger, Teil, Messwert, Wörter…</translation>
     </message>
     <message>
         <source>Find anything</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles durchsuchen</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gefunden wurde</translation>
     </message>
     <message>
         <source>Nothing in this workbook has “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts in diesem Werkbuch enthält „%1“.</translation>
     </message>
 </context>
 <context>
     <name>ts::FirstStart</name>
     <message>
         <source>Turnscrew</source>
-        <translation type="unfinished"></translation>
+        <translation>Turnscrew</translation>
     </message>
     <message>
         <source>The workbook of a restorer: from taking a unit in to the buyer’s sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Werkbuch für die Restaurierung: von der Aufnahme eines Geräts bis zum Blatt für den Käufer.</translation>
     </message>
     <message>
         <source>A new workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neues Werkbuch</translation>
     </message>
     <message>
         <source>One file, wherever you put it. Everything you record goes into it, and nowhere else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Datei an beliebigem Ort. Alles, was eingetragen wird, kommt dort hinein und nirgends sonst hin.</translation>
     </message>
     <message>
         <source>New workbook…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neues Werkbuch…</translation>
     </message>
     <message>
         <source>One that is there</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein vorhandenes</translation>
     </message>
     <message>
         <source>A workbook that you made before, or one that a colleague gave you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Werkbuch, das schon angelegt ist oder von jemand anderem kommt.</translation>
     </message>
     <message>
         <source>Open workbook…</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbuch öffnen…</translation>
     </message>
     <message>
         <source>The demo</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Demo</translation>
     </message>
     <message>
         <source>An invented bench with units over every stage, to look around in and to spoil.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine erfundene Werkbank mit Geräten in allen Stufen, zum Umsehen und zum Verderben.</translation>
     </message>
     <message>
         <source>Look at the demo</source>
-        <translation type="unfinished"></translation>
+        <translation>Demo ansehen</translation>
     </message>
     <message>
         <source>Opened before</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt geöffnet</translation>
     </message>
 </context>
 <context>
     <name>ts::FoundModel</name>
     <message>
         <source>%1 %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2: %3</translation>
     </message>
 </context>
 <context>
     <name>ts::GridDelegate</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
 </context>
 <context>
     <name>ts::HandoverPage</name>
     <message>
         <source>Write PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF schreiben…</translation>
     </message>
     <message>
         <source>Write web page…</source>
-        <translation type="unfinished"></translation>
+        <translation>Webseite schreiben…</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken…</translation>
     </message>
     <message>
         <source>The sheet warns of this first</source>
-        <translation type="unfinished"></translation>
+        <translation>Davor warnt das Blatt zuerst</translation>
     </message>
     <message>
         <source>Flaws a buyer should know</source>
-        <translation type="unfinished"></translation>
+        <translation>Mängel, von denen ein Käufer wissen soll</translation>
     </message>
     <message>
         <source>another flaw: scratch on the lid, 40 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>weiterer Mangel: Kratzer auf dem Deckel, 40 mm</translation>
     </message>
     <message>
         <source>Remarks on its use</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise zum Gebrauch</translation>
     </message>
     <message>
         <source>another remark: let it warm up before recording</source>
-        <translation type="unfinished"></translation>
+        <translation>weiterer Hinweis: vor der Aufnahme warmlaufen lassen</translation>
     </message>
     <message>
         <source>What was not done</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht gemacht wurde</translation>
     </message>
     <message>
         <source>worked out, always printed</source>
-        <translation type="unfinished"></translation>
+        <translation>wird ermittelt, immer gedruckt</translation>
     </message>
     <message>
         <source>Bench, terms and paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstatt, Bedingungen und Papier</translation>
     </message>
     <message>
         <source>Name of the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Name der Werkstatt</translation>
     </message>
     <message>
         <source>Address</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschrift</translation>
     </message>
     <message>
         <source>Who does the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer die Arbeit macht</translation>
     </message>
     <message>
         <source>Terms</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedingungen</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>A4, unless chosen otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>A4, wenn nichts anderes gewählt ist</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>The sheet as the buyer gets it, from what was recorded; what was not done is worked out and always printed. Ctrl and the wheel come closer. Each sheet that is written or printed is numbered and kept in the workbook as it was, whatever happens to the unit afterwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt, wie der Käufer es bekommt, aus dem, was eingetragen wurde; was nicht gemacht wurde, wird ermittelt und immer gedruckt. Strg und Mausrad holen es näher heran. Jedes geschriebene oder gedruckte Blatt bekommt eine Nummer und bleibt im Werkbuch, wie es war, was danach auch mit dem Gerät geschieht.</translation>
     </message>
     <message>
         <source>Nothing is missing from the record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Werkbuch fehlt nichts.</translation>
     </message>
     <message>
         <source>Write the sheet as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt als PDF schreiben</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Write the sheet as a web page</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt als Webseite schreiben</translation>
     </message>
     <message>
         <source>Web page (*.html)</source>
-        <translation type="unfinished"></translation>
+        <translation>Webseite (*.html)</translation>
     </message>
     <message>
         <source>%1 restoration sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Restaurierungsblatt</translation>
     </message>
     <message>
         <source>Wrote %1: restoration sheet %2, edition %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 geschrieben: Restaurierungsblatt %2, Fassung %3.</translation>
     </message>
     <message>
         <source>Print the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt drucken</translation>
     </message>
     <message>
         <source>Printed restoration sheet %1, edition %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Restaurierungsblatt %1 gedruckt, Fassung %2.</translation>
     </message>
     <message>
         <source>The printer did not begin; the workbook kept the sheet, and it can be opened and printed from there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker fing nicht an; das Werkbuch hat das Blatt behalten, es lässt sich dort öffnen und drucken.</translation>
     </message>
     <message>
         <source>The printer stopped at page %1; the workbook kept the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker hörte bei Seite %1 auf; das Werkbuch hat das Blatt behalten.</translation>
     </message>
 </context>
 <context>
     <name>ts::HeldAsk</name>
     <message>
         <source>belt 78 × 4 × 0.6</source>
-        <translation type="unfinished"></translation>
+        <translation>belt 78 × 4 × 0.6</translation>
     </message>
     <message>
         <source>28 Nov, Friday</source>
-        <translation type="unfinished"></translation>
+        <translation>28 Nov, Friday</translation>
     </message>
     <message>
         <source>Waiting for</source>
-        <translation type="unfinished"></translation>
+        <translation>Wartet auf</translation>
     </message>
     <message>
         <source>Until (if you know)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis (wenn bekannt)</translation>
     </message>
 </context>
 <context>
     <name>ts::HelpCard</name>
     <message>
         <source>Put away</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausblenden</translation>
     </message>
     <message>
         <source>What this page is for</source>
-        <translation type="unfinished"></translation>
+        <translation>Wozu diese Seite da ist</translation>
     </message>
     <message>
         <source>Every action is in the menu with its key. Ctrl+K finds anything, Ctrl+1 to Ctrl+8 are the unit&apos;s pages, Alt+Up and Alt+Down go along the rack.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Aktion steht mit ihrer Taste im Menü. Strg+K durchsucht alles, Strg+1 bis Strg+8 sind die Seiten des Geräts, Alt+Auf und Alt+Ab gehen durch das Regal.</translation>
     </message>
 </context>
 <context>
     <name>ts::HistoryPlace</name>
     <message>
         <source>This unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Gerät</translation>
     </message>
     <message>
         <source>The whole workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ganze Werkbuch</translation>
     </message>
     <message>
         <source>Undo the last</source>
-        <translation type="unfinished"></translation>
+        <translation>Letztes rückgängig machen</translation>
     </message>
     <message>
         <source>Do it again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen</translation>
     </message>
     <message>
         <source>What was done, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Was getan wurde, Neuestes zuerst</translation>
     </message>
     <message>
         <source>Show more</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr zeigen</translation>
     </message>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf</translation>
     </message>
     <message>
         <source>Everything that was recorded, newest first, with who did it and when. Undo takes back the last change of the workbook; it also works after a restart. A line struck through was taken back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles, was eingetragen wurde, Neuestes zuerst, mit wem und wann. Rückgängig nimmt die letzte Änderung des Werkbuchs zurück, auch nach einem Neustart. Eine durchgestrichene Zeile wurde zurückgenommen.</translation>
     </message>
     <message>
         <source>Unit %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät %1</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer</translation>
     </message>
     <message>
         <source>What was done</source>
-        <translation type="unfinished"></translation>
+        <translation>Was getan wurde</translation>
     </message>
     <message>
         <source>%1, taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, zurückgenommen</translation>
     </message>
 </context>
 <context>
     <name>ts::JotBar</name>
     <message>
         <source>CN2.4 = 11.92 V want 12 V 5% · saw reel stops · did cleaned the switch 20m · F1 has more</source>
-        <translation type="unfinished"></translation>
+        <translation>CN2.4 = 11.92 V want 12 V 5% · saw reel stops · did cleaned the switch 20m · F1 zeigt mehr</translation>
     </message>
     <message>
         <source>not recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht eingetragen</translation>
     </message>
     <message>
         <source>is it so?</source>
-        <translation type="unfinished"></translation>
+        <translation>stimmt das?</translation>
     </message>
     <message>
-        <source>%1 Enter records it all the same, Esc goes back to the line.</source>
-        <translation type="unfinished"></translation>
+        <source>%1 Enter again records it, Esc goes back to the line.</source>
+        <translation>%1 Noch einmal Eingabe trägt es ein, Esc geht zurück zur Zeile.</translation>
     </message>
 </context>
 <context>
     <name>ts::JotLine</name>
     <message>
         <source>Jot a line</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile notieren</translation>
     </message>
     <message>
         <source>Jot what you saw, read, did, paid…</source>
-        <translation type="unfinished"></translation>
+        <translation>Notieren, was zu sehen war, gemessen, getan, bezahlt wurde…</translation>
     </message>
     <message>
         <source>Enter to record</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe zum Eintragen</translation>
     </message>
     <message>
         <source>Tab completes</source>
-        <translation type="unfinished"></translation>
+        <translation>Tab ergänzt</translation>
     </message>
 </context>
 <context>
     <name>ts::LaneChips</name>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>Show all kinds of entries</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Arten von Einträgen zeigen</translation>
     </message>
     <message>
         <source>Show only: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur zeigen: %1</translation>
     </message>
 </context>
 <context>
     <name>ts::LeavingBar</name>
     <message>
         <source>What comes next?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was kommt als Nächstes?</translation>
     </message>
     <message>
         <source>What comes next</source>
-        <translation type="unfinished"></translation>
+        <translation>Was als Nächstes kommt</translation>
     </message>
     <message>
         <source>loose: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lose: %1</translation>
     </message>
     <message>
         <source>its clock runs</source>
-        <translation type="unfinished"></translation>
+        <translation>seine Stoppuhr läuft</translation>
     </message>
     <message>
         <source>; its clock runs</source>
-        <translation type="unfinished"></translation>
+        <translation>; seine Stoppuhr läuft</translation>
     </message>
     <message>
         <source>Note it and close</source>
-        <translation type="unfinished"></translation>
+        <translation>Notieren und schließen</translation>
     </message>
     <message>
         <source>Note it</source>
-        <translation type="unfinished"></translation>
+        <translation>Notieren</translation>
     </message>
     <message>
         <source>Stop the clock and close</source>
-        <translation type="unfinished"></translation>
+        <translation>Stoppuhr anhalten und schließen</translation>
     </message>
     <message>
         <source>Note it and stop the clock</source>
-        <translation type="unfinished"></translation>
+        <translation>Notieren und Stoppuhr anhalten</translation>
     </message>
     <message>
         <source>Close as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen, wie es ist</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>So lassen</translation>
     </message>
     <message>
         <source>%1 is put down, %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird weggelegt, %2.</translation>
     </message>
     <message>
         <source>Next: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes: %1</translation>
     </message>
     <message>
         <source>The clock of %1 runs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stoppuhr von %1 läuft.</translation>
     </message>
     <message>
         <source>Stop it and close</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhalten und schließen</translation>
     </message>
     <message>
         <source>Let it run and close</source>
-        <translation type="unfinished"></translation>
+        <translation>Laufen lassen und schließen</translation>
     </message>
 </context>
 <context>
     <name>ts::LedgerModel</name>
     <message>
         <source>purchase</source>
-        <translation type="unfinished"></translation>
+        <translation>Kauf</translation>
     </message>
     <message>
         <source>carriage in</source>
-        <translation type="unfinished"></translation>
+        <translation>Fracht herein</translation>
     </message>
     <message>
         <source>part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>consumable</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbrauchsmaterial</translation>
     </message>
     <message>
         <source>outside work</source>
-        <translation type="unfinished"></translation>
+        <translation>Fremdarbeit</translation>
     </message>
     <message>
         <source>overhead</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemeinkosten</translation>
     </message>
     <message>
         <source>packing</source>
-        <translation type="unfinished"></translation>
+        <translation>Verpackung</translation>
     </message>
     <message>
         <source>carriage out</source>
-        <translation type="unfinished"></translation>
+        <translation>Fracht hinaus</translation>
     </message>
     <message>
         <source>selling fee</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkaufsgebühr</translation>
     </message>
     <message>
         <source>sale</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkauf</translation>
     </message>
     <message>
         <source>refund</source>
-        <translation type="unfinished"></translation>
+        <translation>Erstattung</translation>
     </message>
     <message>
         <source>deposit</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahlung</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonstiges</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>die Werkstatt</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät</translation>
     </message>
     <message>
         <source>What for</source>
-        <translation type="unfinished"></translation>
+        <translation>Wofür</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgabe</translation>
     </message>
     <message>
         <source>In</source>
-        <translation type="unfinished"></translation>
+        <translation>Einnahme</translation>
     </message>
 </context>
 <context>
     <name>ts::LedgerPlace</name>
     <message>
         <source>Year</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr</translation>
     </message>
     <message>
         <source>Narrow: a tag, a word…</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingrenzen: ein Anhänger, ein Wort…</translation>
     </message>
     <message>
         <source>Narrow the ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>Kassenbuch eingrenzen</translation>
     </message>
     <message>
         <source>Money out and in</source>
-        <translation type="unfinished"></translation>
+        <translation>Geld hinaus und herein</translation>
     </message>
     <message>
         <source>Ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>Kassenbuch</translation>
     </message>
     <message>
         <source>Enter on a line opens its unit. No tax advice; rates and rules are yours to set.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe auf einer Zeile öffnet ihr Gerät. Keine Steuerberatung; Sätze und Regeln werden selbst festgelegt.</translation>
     </message>
     <message>
         <source>Every sum that went out or came in, on units and on the bench as a whole. Sums are jotted in the Log of their unit: paid carriage 8.40, got sale 120. The totals are in the bench&apos;s currency; a sum in another one counts where its worth was entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Betrag, der hinausging oder hereinkam, für Geräte und für die Werkstatt als Ganzes. Beträge werden im Protokoll ihres Geräts notiert: paid carriage 8.40, got sale 120. Die Summen stehen in der Währung der Werkstatt; ein Betrag in einer anderen zählt, wo sein Wert eingetragen ist.</translation>
     </message>
     <message>
         <source>Reading the ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>Kassenbuch wird gelesen</translation>
     </message>
     <message>
         <source>All years</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Jahre</translation>
     </message>
     <message>
         <source>out %1 · in %2 · left %3</source>
-        <translation type="unfinished"></translation>
+        <translation>hinaus %1 · herein %2 · bleibt %3</translation>
     </message>
     <message numerus="yes">
         <source>%n sum(s) without a rate left out</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Betrag ohne Kurs weggelassen</numerusform>
+            <numerusform>%n Beträge ohne Kurs weggelassen</numerusform>
         </translation>
     </message>
 </context>
@@ -2013,155 +2546,155 @@
     <name>ts::LeftOffBox</name>
     <message>
         <source>Where you were</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Stand</translation>
     </message>
     <message>
         <source>Where were you?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo stand die Arbeit?</translation>
     </message>
     <message>
         <source>What comes next</source>
-        <translation type="unfinished"></translation>
+        <translation>Was als Nächstes kommt</translation>
     </message>
     <message>
         <source>What comes next?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was kommt als Nächstes?</translation>
     </message>
     <message>
         <source>What else lies loose</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sonst lose liegt</translation>
     </message>
     <message>
         <source>Nothing lies loose</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts liegt lose</translation>
     </message>
     <message>
         <source>Why it must not be powered</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum es nicht eingeschaltet werden darf</translation>
     </message>
     <message>
         <source>May be powered, as far as is known</source>
-        <translation type="unfinished"></translation>
+        <translation>Darf eingeschaltet werden, soweit bekannt</translation>
     </message>
     <message>
         <source>Left off: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand: %1</translation>
     </message>
     <message>
         <source>Nothing is next</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts steht als Nächstes an</translation>
     </message>
     <message>
         <source>Next: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes: %1</translation>
     </message>
     <message>
         <source>Loose: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Lose: %1</translation>
     </message>
     <message>
         <source>Safe to power</source>
-        <translation type="unfinished"></translation>
+        <translation>Darf eingeschaltet werden</translation>
     </message>
     <message>
         <source>Do not power: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht einschalten: %1</translation>
     </message>
     <message>
         <source>Where you left off</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Stand</translation>
     </message>
     <message>
         <source>Left off %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand %1 %2</translation>
     </message>
     <message>
         <source>Left off %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand %1</translation>
     </message>
 </context>
 <context>
     <name>ts::LikeUnits</name>
     <message>
         <source>Alt+L  like</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt+L  wie</translation>
     </message>
     <message>
         <source>Copy from %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen von %1 %2</translation>
     </message>
     <message>
         <source>Copies its name, maker, model, category, mains, protection class and test points</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernimmt Name, Hersteller, Modell, Kategorie, Netz, Schutzklasse und Messpunkte</translation>
     </message>
 </context>
 <context>
     <name>ts::LimitCard</name>
     <message>
         <source>No test point is chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Messpunkt ist gewählt</translation>
     </message>
     <message>
         <source>%1 %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 %3</translation>
     </message>
     <message>
         <source>wanted %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Soll %1</translation>
     </message>
     <message>
         <source>, wanted %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, Soll %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>not read</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gemessen</translation>
     </message>
 </context>
 <context>
     <name>ts::LogChart</name>
     <message>
         <source>Hours and money</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden und Geld</translation>
     </message>
     <message>
         <source>Show the chart of hours and money</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm von Stunden und Geld zeigen</translation>
     </message>
     <message>
         <source>Fold the chart of hours and money away</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm von Stunden und Geld einklappen</translation>
     </message>
     <message>
         <source>Chart of hours and money over time</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm von Stunden und Geld im Lauf der Zeit</translation>
     </message>
 </context>
 <context>
     <name>ts::LogPage</name>
     <message>
         <source>Choose entries of the log first; they can then be moved to another unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst Einträge des Protokolls wählen; dann lassen sie sich zu einem anderen Gerät verschieben.</translation>
     </message>
     <message>
         <source>&amp;Look at the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto an&amp;sehen</translation>
     </message>
     <message>
         <source>&amp;Edit	Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bearbeiten	Eingabe</translation>
     </message>
     <message>
         <source>&amp;Move to another unit…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu anderem Gerät &amp;verschieben…</translation>
     </message>
     <message>
         <source>&amp;Take out	Del</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Herausnehmen	Entf</translation>
     </message>
     <message>
         <source>Everything that happened to this unit, day by day. What you type goes into the line at the foot; under it stands what will be recorded, and Enter records it. Tab completes test points, parts and causes of this unit, Up brings back what you recorded before.
@@ -2170,726 +2703,801 @@ Faults: saw …, cleared …, think … 40%, ruled out …, was …, check … 5
 Work: did … 20m. Parts: need … 2.50, ordered …, here …, fitted …. Money: paid … 8.40, got … 5.00.
 Taking apart: off lid 5 screws M3x8 tray A1, back lid. Proofs: proved …, failed …. Where you are: next …, do not power …, safe to power, waiting … until 28 Nov. Anything else is a note.
 In the list: Enter edits an entry in its place, Delete takes it out, Ctrl+M moves the chosen ones to another unit; Shift and the arrow keys choose several. Ctrl+Z takes anything back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles, was mit diesem Gerät geschah, Tag für Tag. Eingaben kommen in die Zeile ganz unten; darunter steht, was eingetragen wird, und die Eingabetaste trägt es ein. Tab ergänzt Messpunkte, Teile und Ursachen dieses Geräts, Auf holt frühere Eingaben zurück.
+Messwerte: CN2.4 = 11.92 V want 12 V 5% · insulation = 200 MΩ want &gt;= 2 MΩ with insulation tester · found, during oder after für die Phase anfügen.
+Fehler: saw …, cleared …, think … 40%, ruled out …, was …, check … 5m normal.
+Arbeit: did … 20m. Teile: need … 2.50, ordered …, here …, fitted …. Geld: paid … 8.40, got … 5.00.
+Zerlegung: off lid 5 screws M3x8 tray A1, back lid. Abnahmen: proved …, failed …. Stand: next …, do not power …, safe to power, waiting … until 28 Nov. Alles andere ist eine Notiz.
+In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn heraus, Strg+M verschiebt die gewählten zu einem anderen Gerät; Umschalt und die Pfeiltasten wählen mehrere. Strg+Z nimmt alles zurück.</translation>
     </message>
 </context>
 <context>
     <name>ts::LogView</name>
     <message>
         <source>Log of the unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll des Geräts</translation>
     </message>
 </context>
 <context>
     <name>ts::LogWords</name>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>Yesterday</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestern</translation>
     </message>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message numerus="yes">
         <source>%n photos</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Foto</numerusform>
+            <numerusform>%n Fotos</numerusform>
         </translation>
     </message>
     <message>
         <source>Symptom cleared: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Symptom behoben: %1</translation>
     </message>
     <message>
         <source>Symptom: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Symptom: %1</translation>
     </message>
     <message>
         <source>Taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgenommen</translation>
     </message>
     <message>
         <source>claim “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Angabe „%1“</translation>
     </message>
     <message>
         <source>looks: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussehen: %1</translation>
     </message>
     <message>
         <source>function: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Funktion: %1</translation>
     </message>
     <message>
         <source>earlier work: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>frühere Arbeiten: %1</translation>
     </message>
     <message>
         <source>with it: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dabei: %1</translation>
     </message>
     <message>
         <source>Bought for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gekauft für %1</translation>
     </message>
     <message>
         <source>Paid %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bezahlt: %2</translation>
     </message>
     <message>
         <source>Got %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 erhalten: %2</translation>
     </message>
     <message>
         <source>to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>an %1</translation>
     </message>
     <message>
         <source>from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>von %1</translation>
     </message>
     <message>
         <source>Possible cause: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mögliche Ursache: %1</translation>
     </message>
     <message>
         <source>of: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>zu: %1</translation>
     </message>
     <message>
         <source>Cause confirmed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ursache bestätigt: %1</translation>
     </message>
     <message>
         <source>Ruled out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgeschlossen: %1</translation>
     </message>
     <message>
         <source>Check came out %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfung ergab %1: %2</translation>
     </message>
     <message>
         <source>Check to do: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstehende Prüfung: %1</translation>
     </message>
     <message>
         <source>no value</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Wert</translation>
     </message>
     <message>
         <source>wanted %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Soll %1</translation>
     </message>
     <message>
         <source>was %1</source>
-        <translation type="unfinished"></translation>
+        <translation>vorher %1</translation>
     </message>
     <message>
         <source>Soak ended: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauerlauf beendet: %1</translation>
     </message>
     <message>
         <source>Soak begun: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauerlauf begonnen: %1</translation>
     </message>
     <message>
         <source>after %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nach %1</translation>
     </message>
     <message>
         <source>interrupted: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>unterbrochen: %1</translation>
     </message>
     <message>
         <source>%1 × %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2</translation>
     </message>
     <message>
         <source>Needed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebraucht: %1</translation>
     </message>
     <message>
         <source>Ordered: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestellt: %1</translation>
     </message>
     <message>
         <source>Here: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Da: %1</translation>
     </message>
     <message>
         <source>Fitted: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingebaut: %1</translation>
     </message>
     <message>
         <source>at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bei %1</translation>
     </message>
     <message>
         <source>in place of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>statt %1</translation>
     </message>
     <message>
         <source>due %1</source>
-        <translation type="unfinished"></translation>
+        <translation>fällig %1</translation>
     </message>
     <message>
         <source>Left out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Weggelassen: %1</translation>
     </message>
     <message>
         <source>Back: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder dran: %1</translation>
     </message>
     <message>
         <source>Off: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab: %1</translation>
     </message>
     <message numerus="yes">
         <source>%n fastener(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Befestigungsteil</numerusform>
+            <numerusform>%n Befestigungsteile</numerusform>
         </translation>
     </message>
     <message>
         <source>kept in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>liegt in %1</translation>
     </message>
     <message>
         <source>until %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bis %1</translation>
     </message>
     <message>
         <source>Proof %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Abnahme %1: %2</translation>
     </message>
     <message>
         <source>by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nach %1</translation>
     </message>
     <message>
         <source>%1 no. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Nr. %2</translation>
     </message>
     <message>
         <source>edition %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fassung %1</translation>
     </message>
     <message>
         <source>Left off</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Left off: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand: %1</translation>
     </message>
     <message>
         <source>next: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>als Nächstes: %1</translation>
     </message>
     <message>
         <source>loose: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lose: %1</translation>
     </message>
     <message>
         <source>do not power: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht einschalten: %1</translation>
     </message>
     <message>
         <source>Clock ran until %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stoppuhr lief bis %1</translation>
     </message>
     <message>
         <source>Clock runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Stoppuhr läuft</translation>
     </message>
     <message>
         <source>takes %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dauert %1</translation>
     </message>
     <message>
         <source>to come %1</source>
-        <translation type="unfinished"></translation>
+        <translation>steht aus: %1</translation>
     </message>
     <message>
         <source>got %1</source>
-        <translation type="unfinished"></translation>
+        <translation>erhalten %1</translation>
     </message>
     <message>
         <source>spent %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgegeben %1</translation>
     </message>
 </context>
 <context>
     <name>ts::MainWindow</name>
     <message>
         <source>Turnscrew</source>
-        <translation type="unfinished"></translation>
+        <translation>Turnscrew</translation>
     </message>
     <message>
         <source>%1 · Turnscrew</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · Turnscrew</translation>
     </message>
     <message>
         <source>A new workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>Neues Werkbuch</translation>
     </message>
     <message>
         <source>bench</source>
-        <translation type="unfinished"></translation>
+        <translation>werkbank</translation>
     </message>
     <message>
         <source>Workbooks (*.turnscrew)</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbücher (*.turnscrew)</translation>
     </message>
     <message>
         <source>Open a workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbuch öffnen</translation>
     </message>
     <message>
         <source>Workbooks (*.turnscrew);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbücher (*.turnscrew);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>The demo workbook was not made</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Demo-Werkbuch wurde nicht angelegt</translation>
     </message>
     <message>
         <source>the folder %1 cannot be made</source>
-        <translation type="unfinished"></translation>
+        <translation>der Ordner %1 lässt sich nicht anlegen</translation>
     </message>
     <message>
         <source>Making a backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherung wird angelegt</translation>
     </message>
     <message>
         <source>A backup was made and checked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherung angelegt und geprüft: %1</translation>
     </message>
 </context>
 <context>
     <name>ts::Menus</name>
     <message>
         <source>&amp;Workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Werkbuch</translation>
     </message>
     <message>
         <source>&amp;Unit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gerät</translation>
     </message>
     <message>
         <source>&amp;Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Werk&amp;bank</translation>
     </message>
     <message>
         <source>&amp;Money</source>
-        <translation type="unfinished"></translation>
+        <translation>Ge&amp;ld</translation>
     </message>
     <message>
         <source>&amp;Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Papier</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ansicht</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hilfe</translation>
     </message>
     <message>
         <source>&amp;New…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neu…</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnen…</translation>
     </message>
     <message>
         <source>Opened &amp;before</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
         <source>Look at the &amp;demo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Demo ansehen</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rückgängig</translation>
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiederholen</translation>
     </message>
     <message>
         <source>&amp;History</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verlauf</translation>
     </message>
     <message>
         <source>Lists &amp;in and out</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Listen ein und aus</translation>
     </message>
     <message>
         <source>Make a &amp;backup now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt &amp;Sicherung anlegen</translation>
     </message>
     <message>
         <source>Look whether it is &amp;sound</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf Schäden &amp;prüfen</translation>
     </message>
     <message>
         <source>Looking through the workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbuch wird durchgesehen</translation>
     </message>
     <message>
         <source>%1 is sound.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist unbeschädigt.</translation>
     </message>
     <message>
         <source>%1 is not sound</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist beschädigt</translation>
     </message>
     <message>
         <source>keep it and open the newest backup</source>
-        <translation type="unfinished"></translation>
+        <translation>aufheben und die neueste Sicherung öffnen</translation>
     </message>
     <message>
         <source>Se&amp;ttings</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einstellungen</translation>
     </message>
     <message>
         <source>&amp;Close workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbuch s&amp;chließen</translation>
     </message>
     <message>
         <source>&amp;Leave Turnscrew</source>
-        <translation type="unfinished"></translation>
+        <translation>Turnscrew &amp;beenden</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>&amp;Take in a unit…</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät &amp;aufnehmen…</translation>
     </message>
     <message>
         <source>&amp;Find anything</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles &amp;durchsuchen</translation>
     </message>
     <message>
         <source>&amp;Narrow the rack</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Regal eingrenzen</translation>
     </message>
     <message>
         <source>N&amp;ext tag</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nächster Anhänger</translation>
     </message>
     <message>
         <source>&amp;Previous tag</source>
-        <translation type="unfinished"></translation>
+        <translation>Vori&amp;ger Anhänger</translation>
     </message>
     <message>
         <source>Start or stop the &amp;clock</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Stoppuhr starten oder anhalten</translation>
     </message>
     <message>
         <source>&amp;Cost against resale</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kosten gegen Wiederverkauf</translation>
     </message>
     <message>
         <source>&amp;Ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>Kassen&amp;buch</translation>
     </message>
     <message>
         <source>&amp;Restoration sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Restaurierungsblatt</translation>
     </message>
     <message>
         <source>Colours of the &amp;system</source>
-        <translation type="unfinished"></translation>
+        <translation>Farben des &amp;Systems</translation>
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hell</translation>
     </message>
     <message>
         <source>&amp;Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dunkel</translation>
     </message>
     <message>
         <source>L&amp;arger text</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Größere Schrift</translation>
     </message>
     <message>
         <source>S&amp;maller text</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kleinere Schrift</translation>
     </message>
     <message>
         <source>Large type for the &amp;bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Große Schrift für die &amp;Werkbank</translation>
     </message>
     <message>
         <source>&amp;Usual text size</source>
-        <translation type="unfinished"></translation>
+        <translation>Üb&amp;liche Schriftgröße</translation>
     </message>
     <message>
         <source>&amp;What is this page for?</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wozu ist diese Seite da?</translation>
     </message>
     <message>
         <source>&amp;About Turnscrew</source>
-        <translation type="unfinished"></translation>
+        <translation>Ü&amp;ber Turnscrew</translation>
     </message>
     <message>
         <source>About Turnscrew</source>
-        <translation type="unfinished"></translation>
+        <translation>Über Turnscrew</translation>
     </message>
     <message>
         <source>&lt;b&gt;Turnscrew %1&lt;/b&gt;&lt;p&gt;The workbook of a restorer of used electronics.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later. It comes without any warranty. What it says about safety reminds you; your local codes and licensed practice come first.&lt;/p&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;b&gt;Turnscrew %1&lt;/b&gt;&lt;p&gt;Das Werkbuch für die Restaurierung gebrauchter Elektronik.&lt;/p&gt;&lt;p&gt;Freie Software unter der GNU General Public License, Version 3 oder später. Sie kommt ohne jede Gewährleistung. Was hier zur Sicherheit steht, ist eine Erinnerung; örtliche Vorschriften und zugelassene Fachkräfte gehen vor.&lt;/p&gt;</translation>
     </message>
     <message>
         <source>&amp;Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fotos</translation>
     </message>
     <message>
         <source>&amp;Add photos…</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos &amp;hinzufügen…</translation>
     </message>
     <message>
         <source>&amp;Watched folder…</source>
-        <translation type="unfinished"></translation>
+        <translation>Überwachter &amp;Ordner…</translation>
+    </message>
+    <message>
+        <source>&amp;Move log entries to another unit…</source>
+        <translation>Protokolleinträge zu anderem Gerät &amp;verschieben…</translation>
     </message>
 </context>
 <context>
     <name>ts::ModelNotesPlace</name>
     <message>
         <source>Models</source>
-        <translation type="unfinished"></translation>
+        <translation>Modelle</translation>
     </message>
     <message>
         <source>New notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Notizen</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove the notes of this model</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen zu diesem Modell entfernen</translation>
     </message>
     <message>
         <source>What is known of a model across units belongs here: how to tell its versions, its usual faults and how they were cured, what to adjust and where, where the service papers are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hierher gehört, was über ein Modell an mehreren Geräten bekannt ist: woran die Ausführungen zu erkennen sind, übliche Fehler und was geholfen hat, was wo abzugleichen ist, wo die Serviceunterlagen liegen.</translation>
     </message>
     <message>
         <source>Model notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Modellnotizen</translation>
     </message>
     <message>
         <source>Maker</source>
-        <translation type="unfinished"></translation>
+        <translation>Hersteller</translation>
     </message>
     <message>
         <source>Model</source>
-        <translation type="unfinished"></translation>
+        <translation>Modell</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnhinweise</translation>
     </message>
     <message>
         <source>Variants, and how to tell them</source>
-        <translation type="unfinished"></translation>
+        <translation>Varianten und woran sie zu erkennen sind</translation>
     </message>
     <message>
         <source>Mains versions</source>
-        <translation type="unfinished"></translation>
+        <translation>Netzausführungen</translation>
     </message>
     <message>
         <source>Usual faults and what cured them</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Fehler und was geholfen hat</translation>
     </message>
     <message>
         <source>Adjustments</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgleich</translation>
     </message>
     <message>
         <source>Parts, with position and rating</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile mit Position und Nennwert</translation>
     </message>
     <message>
         <source>Taking it apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Zerlegung</translation>
     </message>
     <message>
         <source>Service papers and other sources</source>
-        <translation type="unfinished"></translation>
+        <translation>Serviceunterlagen und andere Quellen</translation>
     </message>
     <message>
         <source>Ideas to come back to</source>
-        <translation type="unfinished"></translation>
+        <translation>Ideen für später</translation>
     </message>
     <message>
         <source>What is found out once is written down here, so that the next unit of the model is quicker. Cautions written here stand on every unit of the model and on its sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was einmal herausgefunden ist, wird hier aufgeschrieben, damit das nächste Gerät des Modells schneller geht. Warnhinweise von hier stehen bei jedem Gerät des Modells und auf seinem Blatt.</translation>
     </message>
     <message>
         <source>No maker yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Hersteller</translation>
     </message>
     <message>
         <source>Model notes: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Modellnotizen: %1</translation>
     </message>
     <message>
         <source>New maker</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Hersteller</translation>
     </message>
     <message>
         <source>Model notes removed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Modellnotizen entfernt: %1</translation>
     </message>
 </context>
 <context>
     <name>ts::MoneyPage</name>
     <message>
         <source>Cost against resale</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten gegen Wiederverkauf</translation>
     </message>
     <message>
         <source>Where the resale price goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohin der Verkaufspreis geht</translation>
     </message>
     <message>
         <source>What was planned at purchase, what it cost to date, and how it will stand when the unit is finished and sold. Enter or F2 on a planned figure changes the plan. Sales of the same or a like unit are written down at the right; the newest and the likest count most. Money out and in is jotted in the Log: paid carriage 8.40.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was beim Kauf geplant war, was bisher ausgegeben wurde und wie es steht, wenn das Gerät fertig und verkauft ist. Eingabe oder F2 auf einem geplanten Betrag ändert den Plan. Verkäufe des gleichen oder eines ähnlichen Geräts werden rechts aufgeschrieben; die neuesten und ähnlichsten zählen am meisten. Geld hinaus und herein wird im Protokoll notiert: paid carriage 8.40.</translation>
     </message>
     <message>
         <source>Resale: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederverkauf: %1.</translation>
     </message>
 </context>
 <context>
     <name>ts::MoveBar</name>
     <message>
         <source>Unit to move the entries to</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät, zu dem die Einträge verschoben werden</translation>
     </message>
     <message>
         <source>Leave them here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier lassen</translation>
     </message>
     <message numerus="yes">
         <source>Move %n entries to</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Eintrag verschieben zu</numerusform>
+            <numerusform>%n Einträge verschieben zu</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ts::NextCard</name>
+    <message>
+        <source>Check next</source>
+        <translation>Als Nächstes prüfen</translation>
+    </message>
+    <message>
+        <source>Ranked by minutes saved on the way to the repair</source>
+        <translation>Geordnet nach gesparten Minuten bis zur Reparatur</translation>
+    </message>
+    <message>
+        <source>Being worked out…</source>
+        <translation>Wird berechnet…</translation>
+    </message>
+    <message>
+        <source>Going by this: %1 to a working unit on average; straight repairs: %2.</source>
+        <translation>Auf diesem Weg: im Mittel %1 bis zum laufenden Gerät; gleich reparieren: %2.</translation>
+    </message>
+    <message>
+        <source>No way takes less than %1 on average.</source>
+        <translation>Kein Weg dauert im Mittel weniger als %1.</translation>
+    </message>
+    <message>
+        <source>saves %1 min</source>
+        <translation>spart %1 min</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>Say how it came out</source>
+        <translation>Ergebnis eintragen</translation>
+    </message>
+    <message>
+        <source>Go to the cause</source>
+        <translation>Zur Ursache</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Before anything is measured under power, %n steps:</source>
+        <translation>
+            <numerusform>Vor jeder Messung unter Spannung, %n Arbeitsschritt:</numerusform>
+            <numerusform>Vor jeder Messung unter Spannung, %n Arbeitsschritte:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Before anything is measured under power:</source>
+        <translation>Vor jeder Messung unter Spannung:</translation>
+    </message>
+    <message>
+        <source>Unplugged, discharged, and never alone. Local codes and licensed practice come first.</source>
+        <translation>Netzstecker gezogen, entladen und nie allein. Örtliche Vorschriften und zugelassene Fachkräfte gehen vor.</translation>
+    </message>
+    <message>
+        <source>In order</source>
+        <translation>In Ordnung</translation>
+    </message>
+    <message>
+        <source>Not in order: stop</source>
+        <translation>Nicht in Ordnung: aufhören</translation>
     </message>
 </context>
 <context>
     <name>ts::NoteLines</name>
     <message>
         <source>Flaw</source>
-        <translation type="unfinished"></translation>
+        <translation>Mangel</translation>
     </message>
     <message>
         <source>Use</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebrauch</translation>
     </message>
     <message>
         <source>%1 removed: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entfernt: %2</translation>
     </message>
 </context>
 <context>
     <name>ts::NoticeBar</name>
     <message>
         <source>What went wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Was schiefging</translation>
     </message>
     <message>
         <source>Put away</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausblenden</translation>
     </message>
 </context>
 <context>
     <name>ts::OfferedAsk</name>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>Price asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Angebotspreis</translation>
     </message>
 </context>
 <context>
     <name>ts::OverviewPlace</name>
     <message>
         <source>Money tied up, by stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebundenes Geld nach Stufe</translation>
     </message>
     <message>
         <source>The same as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe als Tabelle</translation>
     </message>
     <message>
         <source>Units, money and hours by stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Geräte, Geld und Stunden nach Stufe</translation>
     </message>
     <message>
         <source>Stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe</translation>
     </message>
     <message>
         <source>Units</source>
-        <translation type="unfinished"></translation>
+        <translation>Geräte</translation>
     </message>
     <message>
         <source>Spent</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgegeben</translation>
     </message>
     <message>
         <source>Hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden</translation>
     </message>
     <message>
         <source>Longest there</source>
-        <translation type="unfinished"></translation>
+        <translation>Am längsten dort</translation>
     </message>
     <message>
         <source>Overview</source>
-        <translation type="unfinished"></translation>
+        <translation>Überblick</translation>
     </message>
     <message>
         <source>Where units and money stand today. Closed units are left out: their money is no longer tied up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo Geräte und Geld heute stehen. Abgeschlossene Geräte fehlen: Ihr Geld ist nicht mehr gebunden.</translation>
     </message>
     <message numerus="yes">
         <source>%n unit(s) not closed</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gerät nicht abgeschlossen</numerusform>
+            <numerusform>%n Geräte nicht abgeschlossen</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 tied up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gebunden</translation>
     </message>
     <message numerus="yes">
         <source>%n day(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
         </translation>
     </message>
 </context>
@@ -2897,234 +3505,238 @@ In the list: Enter edits an entry in its place, Delete takes it out, Ctrl+M move
     <name>ts::PageTabs</name>
     <message>
         <source>Pages of the unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten des Geräts</translation>
     </message>
     <message>
         <source>%1: %2 open</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 offen</translation>
     </message>
 </context>
 <context>
     <name>ts::PartsPage</name>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>On to the next state</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter zum nächsten Zustand</translation>
     </message>
     <message>
         <source>Back one state</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Zustand zurück</translation>
     </message>
     <message>
         <source>Take off the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Liste nehmen</translation>
     </message>
     <message>
         <source>Add a part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil hinzufügen</translation>
     </message>
     <message>
         <source>Type it as in the log: 2 x C214 47 µF 63 V 0.35</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingeben wie im Protokoll: 2 x C214 47 µF 63 V 0.35</translation>
     </message>
     <message>
         <source>What this unit needs, what is ordered, what is here and what is fitted. Type in the last row to add a part, in the words of the log: 2 x C214 47 µF 63 V 0.35. Ctrl+Right moves a part to its next state, Ctrl+Left back; on the state itself n, o, h and f set it. Delete takes a line off the list, and Ctrl+Z brings it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dieses Gerät braucht, was bestellt, was da und was eingebaut ist. Eingabe in der letzten Zeile fügt ein Teil hinzu, in den Worten des Protokolls: 2 x C214 47 µF 63 V 0.35. Strg+Rechts bringt ein Teil in den nächsten Zustand, Strg+Links zurück; auf dem Zustand selbst setzen ihn g, b, d und e. Entf nimmt eine Zeile von der Liste, Strg+Z holt sie wieder.</translation>
     </message>
     <message>
         <source>No part is needed so far.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisher wird kein Teil gebraucht.</translation>
     </message>
     <message>
         <source>All: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesamt: %1</translation>
     </message>
     <message>
         <source>Needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebraucht</translation>
     </message>
     <message>
         <source>Mark as ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>Als bestellt kennzeichnen</translation>
     </message>
     <message>
         <source>Mark as here</source>
-        <translation type="unfinished"></translation>
+        <translation>Als da kennzeichnen</translation>
     </message>
     <message>
         <source>Mark as fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>Als eingebaut kennzeichnen</translation>
     </message>
     <message>
         <source>Part %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil %1: %2</translation>
     </message>
     <message>
         <source>Part %1: no %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil %1: ohne %2</translation>
     </message>
     <message>
         <source>Part %1: %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil %1: %2 %3</translation>
     </message>
     <message>
         <source>Part needed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil gebraucht: %1</translation>
     </message>
     <message>
         <source>Part taken off the list: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil von der Liste genommen: %1</translation>
+    </message>
+    <message>
+        <source>Parts from model notes</source>
+        <translation>Teile aus Modellnotizen</translation>
     </message>
 </context>
 <context>
     <name>ts::PartsStorePlace</name>
     <message>
         <source>Narrow: belt, 63 V, drawer C3…</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingrenzen: Riemen, 63 V, Schublade C3…</translation>
     </message>
     <message>
         <source>Narrow the parts store</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilelager eingrenzen</translation>
     </message>
     <message>
         <source>Parts on the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile im Lager</translation>
     </message>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Rating</source>
-        <translation type="unfinished"></translation>
+        <translation>Nennwert</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestand</translation>
     </message>
     <message>
         <source>Keep at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestbestand</translation>
     </message>
     <message>
         <source>Each</source>
-        <translation type="unfinished"></translation>
+        <translation>Stückpreis</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort</translation>
     </message>
     <message>
         <source>Supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>Lieferant</translation>
     </message>
     <message>
         <source>Write a part down</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil aufschreiben</translation>
     </message>
     <message>
         <source>Write a part down: 10 × capacitor 100 µF 63 V at 0.12 in drawer C3</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil aufschreiben: 10 × capacitor 100 µF 63 V at 0.12 in drawer C3</translation>
     </message>
     <message>
         <source>Parts store</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilelager</translation>
     </message>
     <message>
         <source>What lies on the shelf, with what it cost and where it is. A part that falls below what you keep at least is marked. What a unit needs stands on its own page, Parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was im Lager liegt, was es gekostet hat und wo es ist. Ein Teil unter dem Mindestbestand ist gekennzeichnet. Was ein Gerät braucht, steht auf seiner eigenen Seite „Teile“.</translation>
     </message>
     <message>
         <source>Below what you keep at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter dem Mindestbestand</translation>
     </message>
     <message>
         <source>The line</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile</translation>
     </message>
     <message>
         <source>Into the parts store: %1 × %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Ins Teilelager: %1 × %2</translation>
     </message>
 </context>
 <context>
     <name>ts::PhotoCanvas</name>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
 </context>
 <context>
     <name>ts::PhotoDesk</name>
     <message>
         <source>Pictures (*.jpg *.jpeg *.png *.webp *.gif *.bmp);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder (*.jpg *.jpeg *.png *.webp *.gif *.bmp);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>No unit is in hand; choose the tag that the photos belong to first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Gerät ist gewählt; erst den Anhänger wählen, zu dem die Fotos gehören.</translation>
     </message>
     <message>
         <source>Add photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos hinzufügen</translation>
     </message>
     <message>
         <source>Folder that a telephone puts its photos into</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordner, in den ein Telefon seine Fotos legt</translation>
     </message>
     <message>
         <source>Photos that come into %1 are offered for the unit in hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos, die in %1 ankommen, werden für das gewählte Gerät angeboten.</translation>
     </message>
     <message numerus="yes">
         <source>Drop: %n photo(s) for %1 %2</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Ablegen: %n Foto für %1 %2</numerusform>
+            <numerusform>Ablegen: %n Fotos für %1 %2</numerusform>
         </translation>
     </message>
     <message>
         <source>Choose a tag first, then drop its photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst einen Anhänger wählen, dann seine Fotos ablegen</translation>
     </message>
 </context>
 <context>
     <name>ts::PhotoIntake</name>
     <message numerus="yes">
         <source>%n photo(s) for %1</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Foto für %1</numerusform>
+            <numerusform>%n Fotos für %1</numerusform>
         </translation>
     </message>
     <message>
         <source>pasted picture</source>
-        <translation type="unfinished"></translation>
+        <translation>eingefügtes Bild</translation>
     </message>
     <message>
         <source>%1 was not taken again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde nicht noch einmal übernommen</translation>
     </message>
     <message>
         <source>%1 has this photo already</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat dieses Foto schon</translation>
     </message>
     <message>
         <source>%1 photos</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Fotos</translation>
     </message>
     <message numerus="yes">
         <source>So it went with %n more.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>So ging es mit %n weiteren.</numerusform>
+            <numerusform>So ging es mit %n weiteren.</numerusform>
         </translation>
     </message>
 </context>
@@ -3132,142 +3744,142 @@ In the list: Enter edits an entry in its place, Delete takes it out, Ctrl+M move
     <name>ts::PhotoListModel</name>
     <message>
         <source>on the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>auf dem Blatt</translation>
     </message>
 </context>
 <context>
     <name>ts::PhotoSide</name>
     <message>
         <source>Caption</source>
-        <translation type="unfinished"></translation>
+        <translation>Bildunterschrift</translation>
     </message>
     <message>
         <source>What it shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es zeigt</translation>
     </message>
     <message>
         <source>F</source>
-        <translation type="unfinished"></translation>
+        <translation>F</translation>
     </message>
     <message>
         <source>D</source>
-        <translation type="unfinished"></translation>
+        <translation>D</translation>
     </message>
     <message>
         <source>L</source>
-        <translation type="unfinished"></translation>
+        <translation>L</translation>
     </message>
     <message>
         <source>%1  ·  %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1  ·  %2</translation>
     </message>
     <message>
         <source>On the restoration sheet  ·  S</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Restaurierungsblatt  ·  S</translation>
     </message>
     <message>
         <source>On the restoration sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Restaurierungsblatt</translation>
     </message>
     <message>
         <source>Move the photo to another unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto zu anderem Gerät verschieben</translation>
     </message>
     <message>
         <source>Remove  ·  Del</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen  ·  Entf</translation>
     </message>
     <message>
         <source>Remove the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto entfernen</translation>
     </message>
     <message>
         <source>Caption  ·  C</source>
-        <translation type="unfinished"></translation>
+        <translation>Bildunterschrift  ·  C</translation>
     </message>
     <message>
         <source>Phase</source>
-        <translation type="unfinished"></translation>
+        <translation>Phase</translation>
     </message>
     <message>
         <source>Belongs to another unit  ·  M</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehört zu anderem Gerät  ·  M</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>taken %1</source>
-        <translation type="unfinished"></translation>
+        <translation>aufgenommen %1</translation>
     </message>
     <message>
         <source>%1 × %2 pixels</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 × %2 Pixel</translation>
     </message>
     <message>
         <source>The caption</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bildunterschrift</translation>
     </message>
     <message>
         <source>Photo caption: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bildunterschrift: %1</translation>
     </message>
     <message>
         <source>Photo %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto %1: %2</translation>
     </message>
     <message>
         <source>Photo onto the sheet: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto aufs Blatt: %1</translation>
     </message>
     <message>
         <source>Photo off the sheet: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto vom Blatt: %1</translation>
     </message>
     <message>
         <source>Photo removed: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto entfernt: %1</translation>
     </message>
 </context>
 <context>
     <name>ts::PhotoTray</name>
     <message>
         <source>Yes  ·  F8</source>
-        <translation type="unfinished"></translation>
+        <translation>Ja  ·  F8</translation>
     </message>
     <message>
         <source>Give the photos to the unit in hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos dem gewählten Gerät geben</translation>
     </message>
     <message>
         <source>or for</source>
-        <translation type="unfinished"></translation>
+        <translation>oder für</translation>
     </message>
     <message>
         <source>Give the photos to another unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos einem anderen Gerät geben</translation>
     </message>
     <message>
         <source>Leave them</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort lassen</translation>
     </message>
     <message>
         <source>They stay in the folder and are not offered again</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie bleiben im Ordner und werden nicht wieder angeboten</translation>
     </message>
     <message numerus="yes">
         <source>%n photo(s) for %1 %2?</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Foto für %1 %2?</numerusform>
+            <numerusform>%n Fotos für %1 %2?</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n photo(s) came in.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Foto ist angekommen.</numerusform>
+            <numerusform>%n Fotos sind angekommen.</numerusform>
         </translation>
     </message>
 </context>
@@ -3275,488 +3887,583 @@ In the list: Enter edits an entry in its place, Delete takes it out, Ctrl+M move
     <name>ts::PhotosPlace</name>
     <message>
         <source>Add photos…</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos hinzufügen…</translation>
     </message>
     <message>
         <source>Back to the unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum Gerät</translation>
     </message>
     <message>
         <source>Photos of this unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos dieses Geräts</translation>
     </message>
     <message>
         <source>No photos of this unit yet. Drop them anywhere on the window, paste a copied one, choose files, or have a folder watched that your telephone puts them into.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Fotos dieses Geräts. Irgendwo auf dem Fenster ablegen, ein kopiertes einfügen, Dateien wählen oder einen Ordner überwachen lassen, in den das Telefon sie legt.</translation>
     </message>
     <message>
         <source>Left and right go through the photos. The wheel, + and − zoom; 0 shows the whole photo, 1 its own pixels; drag to move it. F, D and L say whether it shows the unit as found, during work or as it leaves; S puts it on the sheet; C goes to its caption, M to the field that moves it to another unit; Del removes it. Undo takes each of these back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Links und Rechts gehen durch die Fotos. Mausrad, + und − zoomen; 0 zeigt das ganze Foto, 1 seine eigenen Pixel; Ziehen verschiebt es. F, D und L sagen, ob es das Gerät wie vorgefunden, während der Arbeit oder wie übergeben zeigt; S bringt es auf das Blatt; C geht zur Bildunterschrift, M zu dem Feld, das es zu einem anderen Gerät verschiebt; Entf entfernt es. Rückgängig nimmt alles davon zurück.</translation>
     </message>
     <message>
         <source>Photos of %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos von %1 %2</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
     <message>
         <source>Whole photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganzes Foto</translation>
     </message>
 </context>
 <context>
     <name>ts::ProgressLine</name>
     <message>
         <source>How far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit es ist</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhalten</translation>
+    </message>
+</context>
+<context>
+    <name>ts::ProvingPage</name>
+    <message>
+        <source>Nothing is to be proved yet. The list of its category says what is tried before such a unit is handed over: what it does, how it looks, and that it is safe to plug in. Lines can be changed, added and taken off.</source>
+        <translation>Noch ist nichts abzunehmen. Die Liste der Kategorie sagt, was vor der Übergabe eines solchen Geräts ausprobiert wird: was es tut, wie es aussieht und dass es gefahrlos ans Netz kann. Zeilen lassen sich ändern, hinzufügen und von der Liste nehmen.</translation>
+    </message>
+    <message>
+        <source>Bring in the list</source>
+        <translation>Liste übernehmen</translation>
+    </message>
+    <message>
+        <source>Proofs</source>
+        <translation>Abnahmen</translation>
+    </message>
+    <message>
+        <source>Take off the list</source>
+        <translation>Von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>What its category, and electrical safety where it runs from the mains, ask for and is not here yet</source>
+        <translation>Was die Kategorie und, bei Netzbetrieb, die elektrische Sicherheit verlangen und hier noch fehlt</translation>
+    </message>
+    <message>
+        <source>Add a proof</source>
+        <translation>Abnahme hinzufügen</translation>
+    </message>
+    <message>
+        <source>P passed · F failed · N not applicable · T not tested</source>
+        <translation>P bestanden · F nicht bestanden · N nicht zutreffend · T nicht geprüft</translation>
+    </message>
+    <message>
+        <source>Not ready yet</source>
+        <translation>Noch nicht fertig</translation>
+    </message>
+    <message>
+        <source>Before any of the electrical tests</source>
+        <translation>Vor jeder elektrischen Prüfung</translation>
+    </message>
+    <message>
+        <source>A unit from the mains can kill, and insulation testers put hundreds of volts on it: unplug and discharge before leads are touched, keep the cover on for whatever is tested live, and never be alone with it. Which tests, limits and intervals hold is said by your local codes; where they ask for licensed practice, that comes first. What is recorded here is your own check with its instrument, date and initials. It is no certificate.</source>
+        <translation>Ein netzbetriebenes Gerät kann töten, und Isolationsprüfer legen Hunderte Volt daran: Netzstecker ziehen und entladen, bevor Leitungen angefasst werden; die Abdeckung bleibt drauf bei allem, was unter Spannung geprüft wird; nie damit allein sein. Welche Prüfungen, Grenzen und Fristen gelten, sagen die örtlichen Vorschriften; wo sie eine zugelassene Fachkraft verlangen, geht das vor. Festgehalten wird hier die eigene Prüfung mit Prüfgerät, Datum und Kürzel. Sie ist keine Bescheinigung.</translation>
+    </message>
+    <message>
+        <source>From the model notes</source>
+        <translation>Aus den Modellnotizen</translation>
+    </message>
+    <message>
+        <source>What is tried before the unit is handed over. P, F, N and T say of the row at hand that it passed, failed, is not applicable or is not tested; date and initials fill themselves, and F goes on to what was found. A failed proof keeps the unit from being called ready unless you say why it goes all the same; a failed electrical safety proof is put right first. Your local codes and licensed practice come before anything that this list says.</source>
+        <translation>Was vor der Übergabe des Geräts ausprobiert wird. P, F, N und T sagen von der gewählten Zeile: bestanden, nicht bestanden, nicht zutreffend oder nicht geprüft; Datum und Kürzel füllen sich selbst, und F geht weiter zu dem, was sich zeigte. Bei einer nicht bestandenen Abnahme gilt das Gerät nicht als fertig, außer mit einem Grund, warum es trotzdem geht; eine nicht bestandene Abnahme der elektrischen Sicherheit wird erst in Ordnung gebracht. Örtliche Vorschriften und zugelassene Fachkräfte gehen allem vor, was diese Liste sagt.</translation>
+    </message>
+    <message>
+        <source>
+It can be called ready all the same, with a reason that stays on record.</source>
+        <translation>
+Es kann trotzdem als fertig gelten, mit einem Grund, der festgehalten bleibt.</translation>
+    </message>
+    <message>
+        <source>
+This is put right first: no reason overrules it.</source>
+        <translation>
+Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</translation>
+    </message>
+    <message>
+        <source>Proof %1: no %2</source>
+        <translation>Abnahme %1: ohne %2</translation>
+    </message>
+    <message>
+        <source>Proof %1: %2 %3</source>
+        <translation>Abnahme %1: %2 %3</translation>
+    </message>
+    <message>
+        <source>To be proved: %1</source>
+        <translation>Abzunehmen: %1</translation>
+    </message>
+    <message>
+        <source>Proof %1: %2</source>
+        <translation>Abnahme %1: %2</translation>
+    </message>
+    <message>
+        <source>Proof taken off the list: %1</source>
+        <translation>Abnahme von der Liste genommen: %1</translation>
     </message>
 </context>
 <context>
     <name>ts::QuestionLine</name>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>So lassen</translation>
     </message>
 </context>
 <context>
     <name>ts::RackModel</name>
     <message>
         <source>%1, %2 folded away</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 eingeklappt</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
     <name>ts::RackPane</name>
     <message>
         <source>Narrow this list…</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste eingrenzen…</translation>
     </message>
     <message>
         <source>Narrow the rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Regal eingrenzen</translation>
     </message>
     <message>
         <source>&amp;Moved last on top</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zuletzt bewegt oben</translation>
     </message>
     <message>
         <source>&amp;Waiting longest on top</source>
-        <translation type="unfinished"></translation>
+        <translation>Am &amp;längsten wartend oben</translation>
     </message>
     <message>
         <source>&amp;Due first on top</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst &amp;fällig oben</translation>
     </message>
     <message>
         <source>By &amp;tag, newest on top</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach &amp;Anhänger, neueste oben</translation>
     </message>
     <message>
         <source>By &amp;name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach &amp;Namen</translation>
     </message>
     <message>
         <source>Order within a stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge innerhalb einer Stufe</translation>
     </message>
     <message>
         <source>No unit has “%1” in its tag, its name or an open symptom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Gerät hat „%1“ im Anhänger, im Namen oder in einem offenen Symptom.</translation>
     </message>
     <message>
         <source>The rack is empty. Each unit that you take in hangs here as a tag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Regal ist leer. Jedes aufgenommene Gerät hängt hier als Anhänger.</translation>
     </message>
     <message>
         <source>%1 found</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gefunden</translation>
     </message>
 </context>
 <context>
     <name>ts::RackView</name>
     <message>
         <source>Rack of units</source>
-        <translation type="unfinished"></translation>
+        <translation>Regal der Geräte</translation>
     </message>
 </context>
 <context>
     <name>ts::ReadingsPage</name>
     <message>
         <source>Test point %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Messpunkt %1</translation>
     </message>
     <message>
         <source>The name</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name</translation>
     </message>
     <message>
         <source>A test point needs a name</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messpunkt braucht einen Namen</translation>
     </message>
     <message>
         <source>Delete takes it out</source>
-        <translation type="unfinished"></translation>
+        <translation>Entf nimmt ihn heraus</translation>
     </message>
     <message>
         <source>Test point %1 is now %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Messpunkt %1 heißt jetzt %2</translation>
     </message>
     <message>
         <source>Test point %1: nothing is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Messpunkt %1: kein Soll</translation>
     </message>
     <message>
         <source>Test point %1: wanted %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Messpunkt %1: Soll %2</translation>
     </message>
     <message>
         <source>Record it</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintragen</translation>
     </message>
     <message>
         <source>No reading stands there to be set right: go to one under “As found” or “After work”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort steht kein Messwert zum Berichtigen: zu einem unter „Wie vorgefunden“ oder „Nach der Arbeit“ gehen.</translation>
     </message>
     <message>
         <source>Reading taken out: %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert herausgenommen: %1 %2</translation>
     </message>
     <message>
         <source>Test point taken out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Messpunkt herausgenommen: %1</translation>
     </message>
     <message>
         <source>Test point taken out with its readings: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Messpunkt mit seinen Messwerten herausgenommen: %1</translation>
     </message>
     <message>
         <source>Test point moved: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Messpunkt verschoben: %1</translation>
     </message>
     <message>
         <source>Test points</source>
-        <translation type="unfinished"></translation>
+        <translation>Messpunkte</translation>
     </message>
     <message>
         <source>Meter of what is typed next</source>
-        <translation type="unfinished"></translation>
+        <translation>Messgerät für die nächsten Eingaben</translation>
     </message>
     <message>
         <source>What is typed into the table is taken with this meter, unless the value is followed by “with” and another</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>&amp;Taken with</source>
-        <translation type="unfinished"></translation>
+        <translation>Was in die Tabelle eingegeben wird, gilt als mit diesem Messgerät gemessen, außer wenn „with“ und ein anderes auf den Wert folgen</translation>
     </message>
     <message>
         <source>Add a test point</source>
-        <translation type="unfinished"></translation>
+        <translation>Messpunkt hinzufügen</translation>
     </message>
     <message>
         <source>Take out the reading or the test point</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert oder Messpunkt herausnehmen</translation>
     </message>
     <message>
         <source>Set the last reading right</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzten Messwert berichtigen</translation>
     </message>
     <message>
         <source>Take out the test point with its readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messpunkt mit seinen Messwerten herausnehmen</translation>
     </message>
     <message>
         <source>Move up</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach oben</translation>
     </message>
     <message>
         <source>Move down</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach unten</translation>
     </message>
     <message>
         <source>What is measured on this unit. Stand on “As found” or “After work” and type a value: Enter records it and goes on in the row below. A bare number has the unit of what is wanted; OL, &lt;, &gt; and about are kept; ± and an uncertainty, “with” and a meter may follow. A value typed where there is one is a reading of its own, and the earlier ones are kept. Ctrl+E sets the last one right, Delete takes it out. Below, the row at hand is held against what is wanted, with the chance that it is really within.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was an diesem Gerät gemessen wird. Auf „Wie vorgefunden“ oder „Nach der Arbeit“ gehen und einen Wert tippen: Die Eingabetaste trägt ihn ein und geht in die Zeile darunter. Eine bloße Zahl hat die Einheit des Solls; OL, &lt;, &gt; und „about“ bleiben erhalten; ± und eine Unsicherheit, „with“ und ein Messgerät können folgen. Ein Wert, wo schon einer steht, ist ein eigener Messwert, und die früheren bleiben. Strg+E berichtigt den letzten, Entf nimmt ihn heraus. Darunter wird die gewählte Zeile mit dem Soll verglichen, mit der Wahrscheinlichkeit, dass sie wirklich innerhalb liegt.</translation>
     </message>
     <message>
         <source>All points</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Messpunkte</translation>
     </message>
     <message>
         <source>Out of spec (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerhalb (%1)</translation>
     </message>
     <message>
         <source>Not yet read (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht gemessen (%1)</translation>
     </message>
     <message>
         <source>Not read after work (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Arbeit nicht gemessen (%1)</translation>
     </message>
     <message>
-        <source>no meter named</source>
-        <translation type="unfinished"></translation>
+        <source>%1 was not changed</source>
+        <translation>%1 wurde nicht geändert</translation>
+    </message>
+    <message>
+        <source>it was read in %1, and %2 cannot be held against that</source>
+        <translation>gemessen wurde in %1, und %2 lässt sich damit nicht vergleichen</translation>
+    </message>
+    <message>
+        <source>Points from model notes</source>
+        <translation>Messpunkte aus Modellnotizen</translation>
+    </message>
+    <message>
+        <source>Taken with no meter named</source>
+        <translation>Gemessen ohne genanntes Messgerät</translation>
+    </message>
+    <message>
+        <source>Taken with %1</source>
+        <translation>Gemessen mit %1</translation>
     </message>
 </context>
 <context>
     <name>ts::ResalePicture</name>
     <message>
         <source>middle %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte %1</translation>
     </message>
     <message>
         <source>break-even %1</source>
-        <translation type="unfinished"></translation>
+        <translation>kostendeckend %1</translation>
     </message>
     <message>
         <source>What it should fetch</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es bringen sollte</translation>
     </message>
 </context>
 <context>
     <name>ts::RunningClock</name>
     <message>
         <source>The clock runs for a unit: take one in hand first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stoppuhr läuft für ein Gerät: erst eines wählen.</translation>
     </message>
 </context>
 <context>
     <name>ts::SaidLine</name>
     <message>
         <source>What was done last</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zuletzt getan wurde</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig</translation>
     </message>
 </context>
 <context>
     <name>ts::SettingsPlace</name>
     <message>
         <source>On papers</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf Papieren</translation>
     </message>
     <message>
         <source>The bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Werkstatt</translation>
     </message>
     <message>
         <source>Money</source>
-        <translation type="unfinished"></translation>
+        <translation>Geld</translation>
     </message>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellungen</translation>
     </message>
     <message>
         <source>Name of the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Name der Werkstatt</translation>
     </message>
     <message>
         <source>Harbour Lane Audio Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Harbour Lane Audio Bench</translation>
     </message>
     <message>
         <source>Address</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschrift</translation>
     </message>
     <message>
         <source>Who does the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer die Arbeit macht</translation>
     </message>
     <message>
         <source>R. M.</source>
-        <translation type="unfinished"></translation>
+        <translation>R. M.</translation>
     </message>
     <message>
         <source>Terms, printed at the foot of the restoration sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedingungen, unten auf dem Restaurierungsblatt gedruckt</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>A4, unless chosen otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>A4, wenn nichts anderes gewählt ist</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>The bench’s own mains</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Netz der Werkstatt</translation>
     </message>
     <message>
         <source>230 V 50 Hz</source>
-        <translation type="unfinished"></translation>
+        <translation>230 V 50 Hz</translation>
     </message>
     <message>
         <source>Country, three letters; goes into open repair data</source>
-        <translation type="unfinished"></translation>
+        <translation>Land, drei Buchstaben; geht in die offenen Reparaturdaten ein</translation>
     </message>
     <message>
         <source>Hours a week at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden je Woche an der Werkbank</translation>
     </message>
     <message>
         <source>Currency, three letters; stays once money is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung, drei Buchstaben; bleibt, sobald Geld eingetragen ist</translation>
     </message>
     <message>
         <source>What an hour of yours is worth</source>
-        <translation type="unfinished"></translation>
+        <translation>Was eine eigene Stunde wert ist</translation>
     </message>
     <message>
         <source>What the bench costs an hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Werkstatt je Stunde kostet</translation>
     </message>
     <message>
         <source>Channel that break-even is worked out for</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkaufsweg, für den der kostendeckende Preis berechnet wird</translation>
     </message>
     <message>
         <source>What a unit should leave beside your hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ein Gerät außer den eigenen Stunden übrig lassen soll</translation>
     </message>
     <message>
         <source>Tax on the margin, percent; leave empty if you sell outside such a scheme</source>
-        <translation type="unfinished"></translation>
+        <translation>Steuer auf die Spanne, Prozent; leer lassen, wenn ohne solche Regelung verkauft wird</translation>
     </message>
     <message>
         <source>Sales that come back, percent</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkäufe, die zurückkommen, Prozent</translation>
     </message>
     <message>
         <source>Days from offered to sold</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage vom Angebot bis zum Verkauf</translation>
     </message>
     <message>
         <source>Rates and rules are yours to set; this is no tax advice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze und Regeln werden selbst festgelegt; dies ist keine Steuerberatung.</translation>
     </message>
     <message>
         <source>Settings of the workbook go with it wherever it goes, and Undo takes them back. What stands under “This computer” stays here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellungen des Werkbuchs gehen mit ihm überallhin, und Rückgängig nimmt sie zurück. Was unter „Dieser Rechner“ steht, bleibt hier.</translation>
     </message>
     <message>
         <source>None</source>
-        <translation type="unfinished"></translation>
+        <translation>Keiner</translation>
     </message>
 </context>
 <context>
     <name>ts::SharesBar</name>
     <message>
         <source>Where the resale price goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohin der Verkaufspreis geht</translation>
     </message>
     <message>
         <source>bought</source>
-        <translation type="unfinished"></translation>
+        <translation>gekauft</translation>
     </message>
     <message>
         <source>parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>fees</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebühren</translation>
     </message>
     <message>
         <source>carriage</source>
-        <translation type="unfinished"></translation>
+        <translation>Fracht</translation>
     </message>
     <message>
         <source>yours</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibt</translation>
     </message>
     <message>
         <source>short</source>
-        <translation type="unfinished"></translation>
+        <translation>fehlt</translation>
     </message>
 </context>
 <context>
     <name>ts::SheetPhotos</name>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
     <message>
         <source>Photos for the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos für das Blatt</translation>
     </message>
     <message>
         <source>Earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Früher</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Später</translation>
     </message>
     <message>
         <source>See large</source>
-        <translation type="unfinished"></translation>
+        <translation>Groß ansehen</translation>
     </message>
     <message>
         <source>Take off the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Blatt nehmen</translation>
     </message>
     <message>
         <source>Put on the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufs Blatt nehmen</translation>
     </message>
     <message>
         <source>No photos of this unit yet; drop or paste them anywhere on the window.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Fotos dieses Geräts; irgendwo auf dem Fenster ablegen oder einfügen.</translation>
     </message>
     <message>
         <source>None is chosen, so the first as found and the last as it leaves go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keines ist gewählt, darum kommen das erste „wie vorgefunden“ und das letzte „wie übergeben“ darauf.</translation>
     </message>
     <message>
         <source>At most eight go on, from arrival to leaving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens acht kommen darauf, von der Ankunft bis zur Übergabe.</translation>
     </message>
     <message>
         <source>Photo off the sheet: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto vom Blatt: %1</translation>
     </message>
     <message>
         <source>Photo onto the sheet: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto aufs Blatt: %1</translation>
     </message>
     <message>
         <source>Photo moved on the sheet: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto auf dem Blatt verschoben: %1</translation>
     </message>
 </context>
 <context>
     <name>ts::SheetPreview</name>
     <message>
         <source>The sheet as it will be</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt, wie es wird</translation>
     </message>
     <message numerus="yes">
         <source>%n page(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Seite</numerusform>
+            <numerusform>%n Seiten</numerusform>
         </translation>
     </message>
 </context>
@@ -3764,310 +4471,310 @@ In the list: Enter edits an entry in its place, Delete takes it out, Ctrl+M move
     <name>ts::SoakCard</name>
     <message>
         <source>Which soak</source>
-        <translation type="unfinished"></translation>
+        <translation>Welcher Dauerlauf</translation>
     </message>
     <message>
         <source>Soak</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauerlauf</translation>
     </message>
     <message>
         <source>Soak: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauerlauf: %1</translation>
     </message>
     <message>
         <source>Chart of the soak %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm des Dauerlaufs %1: %2</translation>
     </message>
 </context>
 <context>
     <name>ts::StagePanel</name>
     <message>
         <source>It goes there all the same, because</source>
-        <translation type="unfinished"></translation>
+        <translation>Es geht trotzdem dorthin, weil</translation>
     </message>
     <message>
         <source>Look at the proofs</source>
-        <translation type="unfinished"></translation>
+        <translation>Abnahmen ansehen</translation>
     </message>
     <message>
         <source>Look at what is off</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansehen, was ab ist</translation>
     </message>
     <message>
         <source>Not now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt nicht</translation>
     </message>
     <message>
         <source>To %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf „%1“ setzen</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>Move to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf „%1“ setzen</translation>
     </message>
     <message>
         <source>That is put right first: a ready unit can be plugged in by anybody.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das wird erst in Ordnung gebracht: Ein fertiges Gerät kann jeder einstecken.</translation>
     </message>
 </context>
 <context>
     <name>ts::StageRibbon</name>
     <message>
         <source>Move to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf „%1“ setzen</translation>
     </message>
     <message>
         <source>Stage: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe: %1</translation>
     </message>
     <message>
         <source>%1. Change it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. Ändern</translation>
     </message>
     <message>
         <source>Waiting for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wartet auf %1</translation>
     </message>
     <message>
         <source>Waiting for %1, was due %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Wartet auf %1, war fällig %2</translation>
     </message>
     <message>
         <source>Waiting for %1 until %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Wartet auf %1 bis %2</translation>
     </message>
     <message>
         <source>On %1; say for how much</source>
-        <translation type="unfinished"></translation>
+        <translation>Über %1; angeben, für wie viel</translation>
     </message>
     <message>
         <source>Say where and for how much</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeben, wo und für wie viel</translation>
     </message>
     <message>
         <source>%1 asked on %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeboten für %1 über %2</translation>
     </message>
     <message>
         <source>%1 asked; say where</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeboten für %1; angeben, wo</translation>
     </message>
     <message>
         <source>Say how it ended</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeben, wie es ausging</translation>
     </message>
     <message>
         <source>Sold for %1 on %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkauft für %1 am %2</translation>
     </message>
     <message>
         <source>Sold for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkauft für %1</translation>
     </message>
 </context>
 <context>
     <name>ts::StandLine</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>ts::StandingPane</name>
     <message>
         <source>As it stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand der Dinge</translation>
     </message>
     <message>
         <source>Symptoms open</source>
-        <translation type="unfinished"></translation>
+        <translation>Offene Symptome</translation>
     </message>
     <message>
         <source>Readings out of spec</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte außerhalb</translation>
     </message>
     <message>
         <source>Too close to call</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu knapp</translation>
     </message>
     <message>
         <source>Parts awaited</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartete Teile</translation>
     </message>
     <message>
         <source>Proofs passed</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestandene Abnahmen</translation>
     </message>
     <message>
         <source>Hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden</translation>
     </message>
     <message>
         <source>Likeliest cause left</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichste Ursache übrig</translation>
     </message>
     <message>
         <source>If finished and sold</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn fertig und verkauft</translation>
     </message>
     <message>
         <source>Spent so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisher ausgegeben</translation>
     </message>
     <message>
         <source>Per hour of yours</source>
-        <translation type="unfinished"></translation>
+        <translation>Je eigene Stunde</translation>
     </message>
     <message>
         <source>Break-even price</source>
-        <translation type="unfinished"></translation>
+        <translation>Kostendeckender Preis</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnhinweise</translation>
     </message>
     <message>
         <source>none seen</source>
-        <translation type="unfinished"></translation>
+        <translation>keines gesehen</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>none taken</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner gemessen</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>%1, was due %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, war fällig %2</translation>
     </message>
     <message>
         <source>%1, due %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, fällig %2</translation>
     </message>
     <message>
         <source>%1, %2 failed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 nicht bestanden</translation>
     </message>
     <message>
         <source>Next: %1, %2 min</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes: %1, %2 min</translation>
     </message>
     <message>
         <source>, saves %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, spart %1</translation>
     </message>
     <message>
         <source>As it was sold</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es verkauft wurde</translation>
     </message>
     <message>
         <source>Loss, your hours aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlust, ohne eigene Stunden</translation>
     </message>
     <message>
         <source>Profit, your hours aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewinn, ohne eigene Stunden</translation>
     </message>
 </context>
 <context>
     <name>ts::Strip</name>
     <message>
         <source>Units</source>
-        <translation type="unfinished"></translation>
+        <translation>Geräte</translation>
     </message>
     <message>
         <source>Model notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Modellnotizen</translation>
     </message>
     <message>
         <source>Parts store</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilelager</translation>
     </message>
     <message>
         <source>Ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>Kassenbuch</translation>
     </message>
     <message>
         <source>Overview</source>
-        <translation type="unfinished"></translation>
+        <translation>Überblick</translation>
     </message>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf</translation>
     </message>
     <message>
         <source>Lists in and out</source>
-        <translation type="unfinished"></translation>
+        <translation>Listen ein und aus</translation>
     </message>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellungen</translation>
     </message>
     <message>
         <source>Take in a unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät aufnehmen</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
 </context>
 <context>
     <name>ts::TagGiven</name>
     <message>
         <source>Taken in. Its tag is</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgenommen. Sein Anhänger ist</translation>
     </message>
     <message>
         <source>Open it  ·  Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen  ·  Eingabe</translation>
     </message>
     <message>
         <source>Open the unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät öffnen</translation>
     </message>
     <message>
         <source>Take in another  ·  Ctrl+T</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiteres aufnehmen  ·  Strg+T</translation>
     </message>
     <message>
         <source>Take in another unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiteres Gerät aufnehmen</translation>
     </message>
     <message>
         <source>Tie tag %1 to it</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhänger %1 daran binden</translation>
     </message>
 </context>
 <context>
     <name>ts::TakeInBrings</name>
     <message>
         <source>Before it is plugged in</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Einstecken</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnhinweise</translation>
     </message>
     <message>
         <source>To be proved before handover</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor der Übergabe abzunehmen</translation>
     </message>
     <message numerus="yes">
         <source>%n test point(s) are copied over.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Messpunkt wird übernommen.</numerusform>
+            <numerusform>%n Messpunkte werden übernommen.</numerusform>
         </translation>
     </message>
 </context>
@@ -4075,669 +4782,867 @@ In the list: Enter edits an entry in its place, Delete takes it out, Ctrl+M move
     <name>ts::TakeInFields</name>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>as you call it: Pellworth KD-7 cassette deck</source>
-        <translation type="unfinished"></translation>
+        <translation>nach eigener Art: Pellworth KD-7 cassette deck</translation>
     </message>
     <message>
         <source>Choose…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen…</translation>
     </message>
     <message>
         <source>Maker</source>
-        <translation type="unfinished"></translation>
+        <translation>Hersteller</translation>
     </message>
     <message>
         <source>Model</source>
-        <translation type="unfinished"></translation>
+        <translation>Modell</translation>
     </message>
     <message>
         <source>Serial number</source>
-        <translation type="unfinished"></translation>
+        <translation>Seriennummer</translation>
     </message>
     <message>
         <source>Mains, as on the plate</source>
-        <translation type="unfinished"></translation>
+        <translation>Netz, laut Typenschild</translation>
     </message>
     <message>
         <source>230 V 50 Hz</source>
-        <translation type="unfinished"></translation>
+        <translation>230 V 50 Hz</translation>
     </message>
     <message>
         <source>Not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bekannt</translation>
     </message>
     <message>
         <source>Owner’s name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Eigentümers</translation>
     </message>
     <message>
         <source>What the seller or owner says is wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Was laut Verkäufer oder Eigentümer nicht stimmt</translation>
     </message>
     <message>
         <source>Price paid</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezahlter Preis</translation>
     </message>
     <message>
         <source>Carriage</source>
-        <translation type="unfinished"></translation>
+        <translation>Fracht</translation>
     </message>
     <message>
         <source>Planned resale</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplanter Wiederverkauf</translation>
     </message>
     <message>
         <source>Planned hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplante Stunden</translation>
     </message>
     <message>
         <source>4 h 30 m</source>
-        <translation type="unfinished"></translation>
+        <translation>4 h 30 m</translation>
     </message>
     <message>
         <source>Category</source>
-        <translation type="unfinished"></translation>
+        <translation>Kategorie</translation>
     </message>
     <message>
         <source>The rest can wait; Tab goes through it</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rest kann warten; Tab geht hindurch</translation>
     </message>
     <message>
         <source>Protection class</source>
-        <translation type="unfinished"></translation>
+        <translation>Schutzklasse</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
 </context>
 <context>
     <name>ts::TakeInPage</name>
     <message>
         <source>A name and a category are enough. Enter takes it in; Esc leaves, and what is typed waits here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Name und eine Kategorie genügen. Eingabe nimmt auf; Esc verlässt die Seite, und das Eingegebene wartet hier.</translation>
     </message>
     <message>
         <source>Choose photos…</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos wählen…</translation>
     </message>
     <message>
         <source>Take in</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufnehmen</translation>
     </message>
     <message>
         <source>Empty the page</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite leeren</translation>
     </message>
     <message>
         <source>Take in a unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät aufnehmen</translation>
     </message>
     <message>
         <source>or drop or paste them anywhere on the window</source>
-        <translation type="unfinished"></translation>
+        <translation>oder irgendwo auf dem Fenster ablegen oder einfügen</translation>
     </message>
     <message numerus="yes">
         <source>%n photo(s) go with it</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Foto geht mit</numerusform>
+            <numerusform>%n Fotos gehen mit</numerusform>
         </translation>
     </message>
     <message>
         <source>The unit has no name; call it what it is: maker, model, what kind of thing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gerät hat keinen Namen; benennen, was es ist: Hersteller, Modell, was für ein Ding.</translation>
     </message>
     <message>
         <source>Choose what kind of thing it is; it brings the cautions and the proofs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen, was für ein Ding es ist; das bringt Warnhinweise und Abnahmen mit.</translation>
+    </message>
+</context>
+<context>
+    <name>ts::TeardownPage</name>
+    <message>
+        <source>Back: %1</source>
+        <translation>Wieder dran: %1</translation>
+    </message>
+    <message>
+        <source>Off: %1</source>
+        <translation>Ab: %1</translation>
+    </message>
+    <message>
+        <source>Still on: %1</source>
+        <translation>Noch dran: %1</translation>
+    </message>
+    <message>
+        <source>Teardown %1: %2 %3</source>
+        <translation>Zerlegung %1: %2 %3</translation>
+    </message>
+    <message>
+        <source>Taken off the teardown list: %1</source>
+        <translation>Von der Zerlegungsliste genommen: %1</translation>
+    </message>
+    <message>
+        <source>Teardown order: %1</source>
+        <translation>Reihenfolge der Zerlegung: %1</translation>
+    </message>
+    <message>
+        <source>Why does it stay out: %1?</source>
+        <translation>Warum bleibt es weg: %1?</translation>
+    </message>
+    <message>
+        <source>thread stripped, two others hold it</source>
+        <translation>Gewinde ausgerissen, zwei andere halten es</translation>
+    </message>
+    <message>
+        <source>The reason</source>
+        <translation>Der Grund</translation>
+    </message>
+    <message>
+        <source>Say why it stays out: whoever opens the unit next wants to know.</source>
+        <translation>Sagen, warum es wegbleibt: Wer das Gerät als Nächster öffnet, will es wissen.</translation>
+    </message>
+    <message>
+        <source>Left out: %1, %2</source>
+        <translation>Weggelassen: %1, %2</translation>
+    </message>
+    <message>
+        <source>Tag of the unit whose teardown is copied:</source>
+        <translation>Anhänger des Geräts, dessen Zerlegung übernommen wird:</translation>
+    </message>
+    <message>
+        <source>0022</source>
+        <translation>0022</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no tag</source>
+        <translation>„%1“ ist kein Anhänger</translation>
+    </message>
+    <message>
+        <source>type its four digits</source>
+        <translation>seine vier Ziffern eingeben</translation>
+    </message>
+    <message>
+        <source>Choose what is pinned first: the row in the list.</source>
+        <translation>Erst wählen, was gesteckt wird: die Zeile in der Liste.</translation>
+    </message>
+    <message>
+        <source>Pinned on a photo: %1</source>
+        <translation>Nadel auf Foto gesetzt: %1</translation>
+    </message>
+    <message>
+        <source>Pin moved: %1</source>
+        <translation>Nadel verschoben: %1</translation>
+    </message>
+    <message>
+        <source>Pin taken off: %1</source>
+        <translation>Nadel entfernt: %1</translation>
+    </message>
+    <message>
+        <source>putting-back %1.pdf</source>
+        <translation>Zusammenbau %1.pdf</translation>
+    </message>
+    <message>
+        <source>Write the putting-back sheet</source>
+        <translation>Zusammenbaublatt schreiben</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf);;Web page (*.html)</source>
+        <translation>PDF (*.pdf);;Webseite (*.html)</translation>
+    </message>
+    <message>
+        <source>Wrote %1</source>
+        <translation>%1 geschrieben</translation>
+    </message>
+    <message>
+        <source>Taking apart</source>
+        <translation>Zerlegen</translation>
+    </message>
+    <message>
+        <source>Putting back (reverse)</source>
+        <translation>Zusammenbauen (rückwärts)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>The putting-back sheet, as a file</source>
+        <translation>Das Zusammenbaublatt, als Datei</translation>
+    </message>
+    <message>
+        <source>From the model notes</source>
+        <translation>Aus den Modellnotizen</translation>
+    </message>
+    <message>
+        <source>From another unit</source>
+        <translation>Von einem anderen Gerät</translation>
+    </message>
+    <message>
+        <source>What came off</source>
+        <translation>Was abgenommen wurde</translation>
+    </message>
+    <message>
+        <source>More of the item at hand</source>
+        <translation>Mehr zur gewählten Zeile</translation>
+    </message>
+    <message>
+        <source>Loose on the bench</source>
+        <translation>Lose auf der Werkbank</translation>
+    </message>
+    <message>
+        <source>Photo with numbered pins</source>
+        <translation>Foto mit nummerierten Nadeln</translation>
+    </message>
+    <message>
+        <source>No photo of this unit yet. Photos come in by dragging, pasting or as files, and then the place of each screw can be pinned on them.</source>
+        <translation>Noch kein Foto dieses Geräts. Fotos kommen durch Ziehen, Einfügen oder als Dateien herein; dann lässt sich der Ort jeder Schraube darauf mit einer Nadel zeigen.</translation>
+    </message>
+    <message>
+        <source>Photos of this unit</source>
+        <translation>Fotos dieses Geräts</translation>
+    </message>
+    <message>
+        <source>Left out, with the reason</source>
+        <translation>Weggelassen, mit dem Grund</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Früher</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>Take off the list</source>
+        <translation>Von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>What came off, in the order in which it came off. Type it in the last row in the words of the log: lid 5 screws M3x8 tray A1. Space ticks; Ctrl+Up and Ctrl+Down move a row; Ctrl+L says that something stays out, and why. “Putting back” reads the list backwards and counts what is still loose. On the photo a click, or Enter, pins the item at hand; drag the pin, or move it by the arrow keys (with Shift a little at a time). Before the cover comes off: unplug, and let the capacitors discharge. Local codes and licensed practice come first.</source>
+        <translation>Was abgenommen wurde, in der Reihenfolge des Abnehmens. In die letzte Zeile eingeben, in den Worten des Protokolls: lid 5 screws M3x8 tray A1. Leertaste hakt ab; Strg+Auf und Strg+Ab verschieben eine Zeile; Strg+L sagt, dass etwas wegbleibt, und warum. „Zusammenbauen“ liest die Liste rückwärts und zählt, was noch lose ist. Auf dem Foto setzt ein Klick oder Eingabe die Nadel für die gewählte Zeile; die Nadel ziehen oder mit den Pfeiltasten bewegen (mit Umschalt jeweils ein wenig). Bevor die Abdeckung abkommt: Netzstecker ziehen und die Kondensatoren entladen lassen. Örtliche Vorschriften und zugelassene Fachkräfte gehen vor.</translation>
+    </message>
+    <message>
+        <source>Nothing is off.</source>
+        <translation>Nichts ist ab.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items</source>
+        <translation>
+            <numerusform>%n Stück</numerusform>
+            <numerusform>%n Stück</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Put back so far: %1 of %2</source>
+        <translation>Bisher wieder dran: %1 von %2</translation>
+    </message>
+    <message>
+        <source>Put back so far: %1 of %2 items</source>
+        <translation>Bisher wieder dran: %1 von %2 Stück</translation>
+    </message>
+    <message>
+        <source>Mark it before it moves: %1</source>
+        <translation>Vor dem Verstellen markieren: %1</translation>
+    </message>
+    <message>
+        <source>Back to its marks: %1</source>
+        <translation>Zurück auf die Marken: %1</translation>
+    </message>
+    <message>
+        <source>Before step %1</source>
+        <translation>Vor Schritt %1</translation>
+    </message>
+    <message>
+        <source>%1 · click to pin the item at hand</source>
+        <translation>%1 · Klick setzt die Nadel für die gewählte Zeile</translation>
     </message>
 </context>
 <context>
     <name>ts::UnitField</name>
     <message>
         <source>tag or name</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhänger oder Name</translation>
     </message>
     <message>
         <source>No unit is called “%1”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Gerät heißt „%1“.</translation>
     </message>
     <message>
         <source>“%1” names several units; choose one of them, or type its tag.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ nennt mehrere Geräte; eines davon wählen oder seinen Anhänger eingeben.</translation>
     </message>
 </context>
 <context>
     <name>ts::UnitHead</name>
     <message>
         <source>serial %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Seriennr. %1</translation>
     </message>
     <message>
         <source>class %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Klasse %1</translation>
     </message>
     <message>
         <source>bought %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gekauft %1</translation>
     </message>
     <message>
         <source>owner says “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigentümer sagt „%1“</translation>
     </message>
     <message>
         <source>sold as “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>verkauft als „%1“</translation>
     </message>
 </context>
 <context>
     <name>ts::UnitPane</name>
     <message>
         <source>Log</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll</translation>
     </message>
     <message>
         <source>Fault-finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehlersuche</translation>
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>Teardown</source>
-        <translation type="unfinished"></translation>
+        <translation>Zerlegung</translation>
     </message>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>Proving</source>
-        <translation type="unfinished"></translation>
+        <translation>Abnahme</translation>
     </message>
     <message>
         <source>Money</source>
-        <translation type="unfinished"></translation>
+        <translation>Geld</translation>
     </message>
     <message>
         <source>Handover</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergabe</translation>
     </message>
     <message>
         <source>No unit is in hand. Choose a tag on the left, or take in the first one: a name and a category are enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Gerät ist gewählt. Links einen Anhänger wählen oder das erste aufnehmen: Ein Name und eine Kategorie genügen.</translation>
     </message>
     <message>
         <source>Take in a unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerät aufnehmen</translation>
     </message>
 </context>
 <context>
     <name>ts::Workplace</name>
     <message>
         <source>Undone: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig gemacht: %1</translation>
     </message>
     <message>
         <source>Done again: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholt: %1</translation>
     </message>
 </context>
 <context>
     <name>ts::Workspace</name>
     <message>
         <source>Nothing was done</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde getan</translation>
     </message>
     <message>
         <source>this window cannot open the workbook a second time</source>
-        <translation type="unfinished"></translation>
+        <translation>dieses Fenster kann das Werkbuch nicht ein zweites Mal öffnen</translation>
     </message>
     <message>
         <source>Something else is being done; wait for it, or stop it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas anderes läuft gerade; abwarten oder erst anhalten.</translation>
     </message>
 </context>
 <context>
     <name>ts::shown</name>
     <message>
         <source>%1 h %2 m</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 h %2 m</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>about %1</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa %1</translation>
     </message>
     <message>
         <source>over range</source>
-        <translation type="unfinished"></translation>
+        <translation>über Bereich</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>up to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens %1</translation>
     </message>
     <message>
         <source>at least %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens %1</translation>
     </message>
     <message>
         <source>within</source>
-        <translation type="unfinished"></translation>
+        <translation>innerhalb</translation>
     </message>
     <message>
         <source>outside</source>
-        <translation type="unfinished"></translation>
+        <translation>außerhalb</translation>
     </message>
     <message>
         <source>too close to call</source>
-        <translation type="unfinished"></translation>
+        <translation>zu knapp</translation>
     </message>
     <message>
         <source>no limit</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Grenze</translation>
     </message>
     <message>
         <source>as found</source>
-        <translation type="unfinished"></translation>
+        <translation>wie vorgefunden</translation>
     </message>
     <message>
         <source>during work</source>
-        <translation type="unfinished"></translation>
+        <translation>während der Arbeit</translation>
     </message>
     <message>
         <source>as it leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>wie übergeben</translation>
     </message>
     <message>
         <source>Scouted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesichtet</translation>
     </message>
     <message>
         <source>Inbound</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterwegs</translation>
     </message>
     <message>
         <source>Shelved</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingelagert</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbank</translation>
     </message>
     <message>
         <source>Held</source>
-        <translation type="unfinished"></translation>
+        <translation>Wartet</translation>
     </message>
     <message>
         <source>Proving</source>
-        <translation type="unfinished"></translation>
+        <translation>Abnahme</translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>Offered</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeboten</translation>
     </message>
     <message>
         <source>Closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgeschlossen</translation>
     </message>
     <message>
         <source>On the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Werkbank</translation>
     </message>
     <message>
         <source>sold</source>
-        <translation type="unfinished"></translation>
+        <translation>verkauft</translation>
     </message>
     <message>
         <source>returned to owner</source>
-        <translation type="unfinished"></translation>
+        <translation>an Eigentümer zurück</translation>
     </message>
     <message>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>behalten</translation>
     </message>
     <message>
         <source>broken for parts</source>
-        <translation type="unfinished"></translation>
+        <translation>in Teile zerlegt</translation>
     </message>
     <message>
         <source>scrapped</source>
-        <translation type="unfinished"></translation>
+        <translation>verschrottet</translation>
     </message>
 </context>
 <context>
     <name>ts::typed</name>
     <message>
         <source>%1 is no %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 passt nicht als %2</translation>
     </message>
     <message>
         <source>type a whole number from %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>eine ganze Zahl von %1 bis %2 eingeben</translation>
     </message>
     <message>
         <source>type a percentage from 0 to 100</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Prozentzahl von 0 bis 100 eingeben</translation>
     </message>
     <message>
         <source>%1 is no day</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist kein Datum</translation>
     </message>
     <message>
         <source>type it like 28 Nov, Friday or 2026-11-28</source>
-        <translation type="unfinished"></translation>
+        <translation>eingeben wie 28 Nov, Friday oder 2026-11-28</translation>
     </message>
     <message>
         <source>%1 is no time</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist keine Zeit</translation>
     </message>
     <message>
         <source>type minutes, like 20, 20m or 1h20</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten eingeben wie 20, 20m oder 1h20</translation>
     </message>
 </context>
 <context>
     <name>words</name>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>cleared</source>
-        <translation type="unfinished"></translation>
+        <translation>behoben</translation>
     </message>
     <message>
         <source>ruled out</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgeschlossen</translation>
     </message>
     <message>
         <source>confirmed</source>
-        <translation type="unfinished"></translation>
+        <translation>bestätigt</translation>
     </message>
     <message>
         <source>not done</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gemacht</translation>
     </message>
     <message>
         <source>normal</source>
-        <translation type="unfinished"></translation>
+        <translation>normal</translation>
     </message>
     <message>
         <source>abnormal</source>
-        <translation type="unfinished"></translation>
+        <translation>abnormal</translation>
     </message>
     <message>
         <source>unclear</source>
-        <translation type="unfinished"></translation>
+        <translation>unklar</translation>
     </message>
     <message>
         <source>as found</source>
-        <translation type="unfinished"></translation>
+        <translation>wie vorgefunden</translation>
     </message>
     <message>
         <source>during work</source>
-        <translation type="unfinished"></translation>
+        <translation>während der Arbeit</translation>
     </message>
     <message>
         <source>as it leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>wie übergeben</translation>
     </message>
     <message>
         <source>clean</source>
-        <translation type="unfinished"></translation>
+        <translation>reinigen</translation>
     </message>
     <message>
         <source>lubricate</source>
-        <translation type="unfinished"></translation>
+        <translation>schmieren</translation>
     </message>
     <message>
         <source>adjust</source>
-        <translation type="unfinished"></translation>
+        <translation>einstellen</translation>
     </message>
     <message>
         <source>solder</source>
-        <translation type="unfinished"></translation>
+        <translation>löten</translation>
     </message>
     <message>
         <source>renew</source>
-        <translation type="unfinished"></translation>
+        <translation>erneuern</translation>
     </message>
     <message>
         <source>align</source>
-        <translation type="unfinished"></translation>
+        <translation>abgleichen</translation>
     </message>
     <message>
         <source>investigate</source>
-        <translation type="unfinished"></translation>
+        <translation>untersuchen</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>sonstiges</translation>
     </message>
     <message>
         <source>off</source>
-        <translation type="unfinished"></translation>
+        <translation>ab</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>wieder dran</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>weggelassen</translation>
     </message>
     <message>
         <source>needed</source>
-        <translation type="unfinished"></translation>
+        <translation>gebraucht</translation>
     </message>
     <message>
         <source>ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>bestellt</translation>
     </message>
     <message>
         <source>here</source>
-        <translation type="unfinished"></translation>
+        <translation>da</translation>
     </message>
     <message>
         <source>fitted</source>
-        <translation type="unfinished"></translation>
+        <translation>eingebaut</translation>
     </message>
     <message>
         <source>purchase</source>
-        <translation type="unfinished"></translation>
+        <translation>Kauf</translation>
     </message>
     <message>
         <source>carriage in</source>
-        <translation type="unfinished"></translation>
+        <translation>Fracht herein</translation>
     </message>
     <message>
         <source>part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>consumable</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbrauchsmaterial</translation>
     </message>
     <message>
         <source>outside work</source>
-        <translation type="unfinished"></translation>
+        <translation>Fremdarbeit</translation>
     </message>
     <message>
         <source>overhead</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemeinkosten</translation>
     </message>
     <message>
         <source>packing</source>
-        <translation type="unfinished"></translation>
+        <translation>Verpackung</translation>
     </message>
     <message>
         <source>carriage out</source>
-        <translation type="unfinished"></translation>
+        <translation>Fracht hinaus</translation>
     </message>
     <message>
         <source>selling fee</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkaufsgebühr</translation>
     </message>
     <message>
         <source>sale</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkauf</translation>
     </message>
     <message>
         <source>refund</source>
-        <translation type="unfinished"></translation>
+        <translation>Erstattung</translation>
     </message>
     <message>
         <source>deposit</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahlung</translation>
     </message>
     <message>
         <source>out</source>
-        <translation type="unfinished"></translation>
+        <translation>hinaus</translation>
     </message>
     <message>
         <source>in</source>
-        <translation type="unfinished"></translation>
+        <translation>herein</translation>
     </message>
     <message>
         <source>function</source>
-        <translation type="unfinished"></translation>
+        <translation>Funktion</translation>
     </message>
     <message>
         <source>cosmetic</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussehen</translation>
     </message>
     <message>
         <source>electrical safety</source>
-        <translation type="unfinished"></translation>
+        <translation>elektrische Sicherheit</translation>
     </message>
     <message>
         <source>not tested</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht geprüft</translation>
     </message>
     <message>
         <source>passed</source>
-        <translation type="unfinished"></translation>
+        <translation>bestanden</translation>
     </message>
     <message>
         <source>failed</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bestanden</translation>
     </message>
     <message>
         <source>not applicable</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht zutreffend</translation>
     </message>
     <message>
         <source>restoration sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Restaurierungsblatt</translation>
     </message>
     <message>
         <source>quote</source>
-        <translation type="unfinished"></translation>
+        <translation>Kostenvoranschlag</translation>
     </message>
     <message>
         <source>bill</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechnung</translation>
     </message>
     <message>
         <source>tag label</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhängeretikett</translation>
     </message>
     <message>
         <source>putting-back sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammenbaublatt</translation>
     </message>
     <message>
         <source>order list</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestellliste</translation>
     </message>
     <message>
         <source>year&apos;s ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>Kassenbuch des Jahres</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>flaw</source>
-        <translation type="unfinished"></translation>
+        <translation>Mangel</translation>
     </message>
     <message>
         <source>use</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebrauch</translation>
     </message>
     <message>
         <source>sold</source>
-        <translation type="unfinished"></translation>
+        <translation>verkauft</translation>
     </message>
     <message>
         <source>returned to owner</source>
-        <translation type="unfinished"></translation>
+        <translation>an Eigentümer zurück</translation>
     </message>
     <message>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>behalten</translation>
     </message>
     <message>
         <source>broken for parts</source>
-        <translation type="unfinished"></translation>
+        <translation>in Teile zerlegt</translation>
     </message>
     <message>
         <source>scrapped</source>
-        <translation type="unfinished"></translation>
+        <translation>verschrottet</translation>
     </message>
     <message>
         <source>Scouted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesichtet</translation>
     </message>
     <message>
         <source>Inbound</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterwegs</translation>
     </message>
     <message>
         <source>Shelved</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingelagert</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbank</translation>
     </message>
     <message>
         <source>Held</source>
-        <translation type="unfinished"></translation>
+        <translation>Wartet</translation>
     </message>
     <message>
         <source>Proving</source>
-        <translation type="unfinished"></translation>
+        <translation>Abnahme</translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>Offered</source>
-        <translation type="unfinished"></translation>
+        <translation>Angeboten</translation>
     </message>
     <message>
         <source>Closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgeschlossen</translation>
     </message>
 </context>
 </TS>

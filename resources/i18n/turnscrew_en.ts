@@ -12,6 +12,43 @@
     </message>
 </context>
 <context>
+    <name>ts::LogWords</name>
+    <message numerus="yes">
+        <source>%n photos</source>
+        <translation>
+            <numerusform>%n photo</numerusform>
+            <numerusform>%n photos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fastener(s)</source>
+        <translation>
+            <numerusform>%n fastener</numerusform>
+            <numerusform>%n fasteners</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ts::MoveBar</name>
+    <message numerus="yes">
+        <source>Move %n entries to</source>
+        <translation>
+            <numerusform>Move %n entry to</numerusform>
+            <numerusform>Move %n entries to</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ts::NextCard</name>
+    <message numerus="yes">
+        <source>Before anything is measured under power, %n steps:</source>
+        <translation>
+            <numerusform>Before anything is measured under power, %n step:</numerusform>
+            <numerusform>Before anything is measured under power, %n steps:</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ts::OverviewPlace</name>
     <message numerus="yes">
         <source>%n unit(s) not closed</source>
@@ -99,6 +136,16 @@
         <translation>
             <numerusform>%n photo goes with it</numerusform>
             <numerusform>%n photos go with it</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ts::TeardownPage</name>
+    <message numerus="yes">
+        <source>%n items</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
         </translation>
     </message>
 </context>
