@@ -95,15 +95,15 @@
     </message>
     <message>
         <source>Time to fix</source>
-        <translation>Zeit zum Beheben</translation>
+        <translation>Reparaturzeit</translation>
     </message>
     <message>
         <source>Cost to fix</source>
-        <translation>Kosten zum Beheben</translation>
+        <translation>Reparaturkosten</translation>
     </message>
     <message>
         <source>Odds of the fix</source>
-        <translation>Wahrscheinlichkeit, dass es zu beheben ist</translation>
+        <translation>Aussicht der Reparatur</translation>
     </message>
     <message>
         <source>Part</source>
@@ -555,7 +555,7 @@
     </message>
     <message>
         <source>%1, and %2 more</source>
-        <translation>%1, und %2 weitere</translation>
+        <translation>%1 und noch %2</translation>
     </message>
     <message>
         <source>Owner says “%1”</source>
@@ -583,11 +583,11 @@
     </message>
     <message>
         <source>Sheet made; photos %1</source>
-        <translation>Blatt gemacht; Fotos %1</translation>
+        <translation>Blatt erstellt; Fotos: %1</translation>
     </message>
     <message>
         <source>No sheet yet; photos %1</source>
-        <translation>Noch kein Blatt; Fotos %1</translation>
+        <translation>Noch kein Blatt; Fotos: %1</translation>
     </message>
     <message>
         <source>Asked %1</source>
@@ -595,11 +595,11 @@
     </message>
     <message>
         <source>Asked %1 on %2</source>
-        <translation>Angeboten für %1 über %2</translation>
+        <translation>Angeboten für %1 bei %2</translation>
     </message>
     <message>
         <source>On %1</source>
-        <translation>Angeboten über %1</translation>
+        <translation>Angeboten bei %1</translation>
     </message>
     <message>
         <source>Sold for %1</source>
@@ -623,7 +623,7 @@
     </message>
     <message>
         <source>mains caution</source>
-        <translation>Vorsicht Netz</translation>
+        <translation>Vorsicht: Netz</translation>
     </message>
     <message>
         <source>%1 loose</source>
@@ -639,23 +639,23 @@
     </message>
     <message>
         <source>It stands right on the limit: no meter settles that.</source>
-        <translation>Er liegt genau auf der Grenze: Kein Messgerät klärt das.</translation>
+        <translation>Der Wert liegt genau auf der Grenze: Das klärt kein Messgerät.</translation>
     </message>
     <message>
         <source>A meter good to %1 would settle it; none of the bench&apos;s is.</source>
-        <translation>Ein Messgerät mit %1 würde es klären; in der Werkstatt ist keines so gut.</translation>
+        <translation>Ein auf %1 genaues Messgerät würde es klären; in der Werkstatt ist keines so genau.</translation>
     </message>
     <message>
         <source>A meter good to %1 would settle it; %2 is.</source>
-        <translation>Ein Messgerät mit %1 würde es klären; %2 ist so gut.</translation>
+        <translation>Ein auf %1 genaues Messgerät würde es klären; %2 ist so genau.</translation>
     </message>
     <message>
         <source>A meter good to %1 would settle it; %2 on its %3 range is.</source>
-        <translation>Ein Messgerät mit %1 würde es klären; %2 ist im Bereich %3 so gut.</translation>
+        <translation>Ein auf %1 genaues Messgerät würde es klären; %2 ist im Bereich %3 so genau.</translation>
     </message>
     <message>
         <source>Not read yet, and nothing is wanted of it.</source>
-        <translation>Noch nicht gemessen, und kein Soll gegeben.</translation>
+        <translation>Noch nicht gemessen, und es gibt kein Soll.</translation>
     </message>
     <message>
         <source>Not read yet.</source>
@@ -663,31 +663,31 @@
     </message>
     <message>
         <source>What was read and what is wanted are of different measures: they cannot be compared.</source>
-        <translation>Messwert und Soll sind von verschiedener Messgröße: Sie lassen sich nicht vergleichen.</translation>
+        <translation>Messwert und Soll sind verschiedene Größen und lassen sich nicht vergleichen.</translation>
     </message>
     <message>
         <source>Type what is wanted in its row, and it is held against that.</source>
-        <translation>Das Soll in seine Zeile eingeben, dann wird damit verglichen.</translation>
+        <translation>Das Soll in der Zeile eingeben, dann wird damit verglichen.</translation>
     </message>
     <message>
         <source>No tolerance is given, so there is no verdict.</source>
-        <translation>Keine Toleranz ist angegeben, also gibt es kein Urteil.</translation>
+        <translation>Es ist keine Toleranz angegeben, also gibt es kein Urteil.</translation>
     </message>
     <message>
         <source>Over range of the meter, and so above what is wanted at least.</source>
-        <translation>Über dem Bereich des Messgeräts und damit über dem, was mindestens verlangt ist.</translation>
+        <translation>Über dem Bereich des Messgeräts, also über der verlangten Untergrenze.</translation>
     </message>
     <message>
         <source>Over range of the meter, and so above what is wanted at the most.</source>
-        <translation>Über dem Bereich des Messgeräts und damit über dem, was höchstens verlangt ist.</translation>
+        <translation>Über dem Bereich des Messgeräts, also über der verlangten Obergrenze.</translation>
     </message>
     <message>
         <source>How sure the value is was not said: name the meter, or type ± behind the value.</source>
-        <translation>Wie sicher der Wert ist, wurde nicht gesagt: Messgerät nennen oder ± hinter dem Wert eingeben.</translation>
+        <translation>Wie sicher der Wert ist, wurde nicht angegeben: Messgerät nennen oder ± hinter den Wert setzen.</translation>
     </message>
     <message>
         <source>Chance that it is really within: %1.</source>
-        <translation>Wahrscheinlichkeit, dass er wirklich innerhalb liegt: %1.</translation>
+        <translation>Wahrscheinlichkeit, dass der Wert wirklich innerhalb liegt: %1.</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
@@ -783,7 +783,7 @@
     </message>
     <message>
         <source>Disc player</source>
-        <translation>Disc-Spieler</translation>
+        <translation>Disc-Player</translation>
     </message>
     <message>
         <source>Cassette deck</source>
@@ -823,7 +823,7 @@
     </message>
     <message>
         <source>Test gear</source>
-        <translation>Prüf- und Messgerät</translation>
+        <translation>Messtechnik</translation>
     </message>
     <message>
         <source>Something else</source>
@@ -991,7 +991,7 @@
     </message>
     <message>
         <source>Done</source>
-        <translation>Gemacht</translation>
+        <translation>Erledigt</translation>
     </message>
     <message>
         <source>Initials</source>
@@ -1251,7 +1251,7 @@
     <name>ts::ClosedAsk</name>
     <message>
         <source>Sold on</source>
-        <translation>Verkauft über</translation>
+        <translation>Verkauft bei</translation>
     </message>
     <message>
         <source>Price got</source>
@@ -1294,7 +1294,7 @@
     </message>
     <message>
         <source>carriage included</source>
-        <translation>mit Fracht</translation>
+        <translation>Fracht inbegriffen</translation>
     </message>
     <message>
         <source>No sale was recorded</source>
@@ -1310,11 +1310,11 @@
     </message>
     <message>
         <source>not working</source>
-        <translation>läuft nicht</translation>
+        <translation>funktioniert nicht</translation>
     </message>
     <message>
         <source>working</source>
-        <translation>läuft</translation>
+        <translation>funktioniert</translation>
     </message>
     <message>
         <source>What it should fetch</source>
@@ -1719,7 +1719,7 @@
     </message>
     <message>
         <source>Say what it showed, in figures where there are any: a step of first power is not ticked blind.</source>
-        <translation>Sagen, was sich zeigte, in Zahlen, wo es welche gibt: Ein Arbeitsschritt vor dem ersten Einschalten wird nicht blind abgehakt.</translation>
+        <translation>Angeben, was sich zeigte, in Zahlen, wo es welche gibt: Ein Arbeitsschritt vor dem ersten Einschalten wird nicht blind abgehakt.</translation>
     </message>
     <message>
         <source>Before first power: %1, %2</source>
@@ -1827,7 +1827,7 @@
     </message>
     <message>
         <source>Say more: how sure the mark is, what was seen</source>
-        <translation>Mehr sagen: wie sicher die Marke ist, was zu sehen war</translation>
+        <translation>Genauer angeben: wie sicher die Marke ist, was zu sehen war</translation>
     </message>
     <message>
         <source>Where the fault may lie. Type possible causes and checks in the last rows. Space on a mark says that the check would come out abnormal if that were the cause; Ctrl+E says how surely, and on “Came out” what was seen. On “Came out”, n, a and u say normal, abnormal and unclear, d not done. On “State”, r rules a cause out and c confirms it, with the reason. The bars show how likely each cause was before and is now; “Check next” says what saves most minutes. Just one cause a symptom is taken to be at work. Unplug and discharge before you touch what can hurt: local codes and licensed practice come first.</source>
@@ -1970,7 +1970,7 @@
     </message>
     <message>
         <source>say what it is for</source>
-        <translation>sagen, wofür sie ist</translation>
+        <translation>angeben, wofür sie ist</translation>
     </message>
     <message>
         <source>“%1” is no day</source>
@@ -2200,7 +2200,7 @@
     <name>ts::HeldAsk</name>
     <message>
         <source>belt 78 × 4 × 0.6</source>
-        <translation>belt 78 × 4 × 0.6</translation>
+        <translation>Riemen 78 × 4 × 0,6</translation>
     </message>
     <message>
         <source>28 Nov, Friday</source>
@@ -2516,7 +2516,7 @@
     </message>
     <message>
         <source>Enter on a line opens its unit. No tax advice; rates and rules are yours to set.</source>
-        <translation>Eingabe auf einer Zeile öffnet ihr Gerät. Keine Steuerberatung; Sätze und Regeln werden selbst festgelegt.</translation>
+        <translation>Eingabe auf einer Zeile öffnet ihr Gerät. Keine Steuerberatung; Sätze und Regeln legen Sie selbst fest.</translation>
     </message>
     <message>
         <source>Every sum that went out or came in, on units and on the bench as a whole. Sums are jotted in the Log of their unit: paid carriage 8.40, got sale 120. The totals are in the bench&apos;s currency; a sum in another one counts where its worth was entered.</source>
@@ -4324,7 +4324,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>Currency, three letters; stays once money is recorded</source>
-        <translation>Währung, drei Buchstaben; bleibt, sobald Geld eingetragen ist</translation>
+        <translation>Währung, drei Buchstaben; steht fest, sobald Geld eingetragen ist</translation>
     </message>
     <message>
         <source>What an hour of yours is worth</source>
@@ -4344,7 +4344,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>Tax on the margin, percent; leave empty if you sell outside such a scheme</source>
-        <translation>Steuer auf die Spanne, Prozent; leer lassen, wenn ohne solche Regelung verkauft wird</translation>
+        <translation>Steuer auf die Marge, Prozent; leer lassen, wenn ohne Differenzbesteuerung verkauft wird</translation>
     </message>
     <message>
         <source>Sales that come back, percent</source>
@@ -4356,7 +4356,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>Rates and rules are yours to set; this is no tax advice.</source>
-        <translation>Sätze und Regeln werden selbst festgelegt; dies ist keine Steuerberatung.</translation>
+        <translation>Sätze und Regeln legen Sie selbst fest; dies ist keine Steuerberatung.</translation>
     </message>
     <message>
         <source>Settings of the workbook go with it wherever it goes, and Undo takes them back. What stands under “This computer” stays here.</source>
@@ -4375,7 +4375,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>bought</source>
-        <translation>gekauft</translation>
+        <translation>Kauf</translation>
     </message>
     <message>
         <source>parts</source>
@@ -4518,7 +4518,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>That is put right first: a ready unit can be plugged in by anybody.</source>
-        <translation>Das wird erst in Ordnung gebracht: Ein fertiges Gerät kann jeder einstecken.</translation>
+        <translation>Das wird erst in Ordnung gebracht: Ein fertiges Gerät kann jeder ans Netz stecken.</translation>
     </message>
 </context>
 <context>
@@ -4549,19 +4549,19 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>On %1; say for how much</source>
-        <translation>Über %1; angeben, für wie viel</translation>
+        <translation>Bei %1; Preis angeben</translation>
     </message>
     <message>
         <source>Say where and for how much</source>
-        <translation>Angeben, wo und für wie viel</translation>
+        <translation>Verkaufsweg und Preis angeben</translation>
     </message>
     <message>
         <source>%1 asked on %2</source>
-        <translation>Angeboten für %1 über %2</translation>
+        <translation>Angeboten für %1 bei %2</translation>
     </message>
     <message>
         <source>%1 asked; say where</source>
-        <translation>Angeboten für %1; angeben, wo</translation>
+        <translation>Angeboten für %1; Verkaufsweg angeben</translation>
     </message>
     <message>
         <source>Say how it ended</source>
@@ -4615,7 +4615,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>Likeliest cause left</source>
-        <translation>Wahrscheinlichste Ursache übrig</translation>
+        <translation>Wahrscheinlichste offene Ursache</translation>
     </message>
     <message>
         <source>If finished and sold</source>
@@ -4733,7 +4733,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <name>ts::TagGiven</name>
     <message>
         <source>Taken in. Its tag is</source>
-        <translation>Aufgenommen. Sein Anhänger ist</translation>
+        <translation>Aufgenommen. Der Anhänger ist</translation>
     </message>
     <message>
         <source>Open it  ·  Enter</source>
@@ -4786,7 +4786,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>as you call it: Pellworth KD-7 cassette deck</source>
-        <translation>nach eigener Art: Pellworth KD-7 cassette deck</translation>
+        <translation>wie es heißen soll: Pellworth KD-7 Kassettendeck</translation>
     </message>
     <message>
         <source>Choose…</source>
@@ -4826,7 +4826,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>Price paid</source>
-        <translation>Gezahlter Preis</translation>
+        <translation>Bezahlter Preis</translation>
     </message>
     <message>
         <source>Carriage</source>
@@ -4850,7 +4850,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>The rest can wait; Tab goes through it</source>
-        <translation>Der Rest kann warten; Tab geht hindurch</translation>
+        <translation>Der Rest kann warten; Tab geht durch die Felder</translation>
     </message>
     <message>
         <source>Protection class</source>
@@ -4865,7 +4865,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <name>ts::TakeInPage</name>
     <message>
         <source>A name and a category are enough. Enter takes it in; Esc leaves, and what is typed waits here.</source>
-        <translation>Ein Name und eine Kategorie genügen. Eingabe nimmt auf; Esc verlässt die Seite, und das Eingegebene wartet hier.</translation>
+        <translation>Name und Kategorie genügen. Eingabe nimmt es auf; Esc geht hinaus, und was eingegeben ist, wartet hier.</translation>
     </message>
     <message>
         <source>Choose photos…</source>
@@ -4890,17 +4890,17 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message numerus="yes">
         <source>%n photo(s) go with it</source>
         <translation>
-            <numerusform>%n Foto geht mit</numerusform>
-            <numerusform>%n Fotos gehen mit</numerusform>
+            <numerusform>%n Foto kommt mit</numerusform>
+            <numerusform>%n Fotos kommen mit</numerusform>
         </translation>
     </message>
     <message>
         <source>The unit has no name; call it what it is: maker, model, what kind of thing.</source>
-        <translation>Das Gerät hat keinen Namen; benennen, was es ist: Hersteller, Modell, was für ein Ding.</translation>
+        <translation>Das Gerät hat keinen Namen; benennen, was es ist: Hersteller, Modell, was für ein Gerät.</translation>
     </message>
     <message>
         <source>Choose what kind of thing it is; it brings the cautions and the proofs.</source>
-        <translation>Wählen, was für ein Ding es ist; das bringt Warnhinweise und Abnahmen mit.</translation>
+        <translation>Wählen, was für ein Gerät es ist; daraus ergeben sich Warnhinweise und Abnahmen.</translation>
     </message>
 </context>
 <context>
@@ -4943,7 +4943,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>Say why it stays out: whoever opens the unit next wants to know.</source>
-        <translation>Sagen, warum es wegbleibt: Wer das Gerät als Nächster öffnet, will es wissen.</translation>
+        <translation>Angeben, warum es wegbleibt: Wer das Gerät als Nächstes öffnet, will es wissen.</translation>
     </message>
     <message>
         <source>Left out: %1, %2</source>
@@ -4967,7 +4967,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>Choose what is pinned first: the row in the list.</source>
-        <translation>Erst wählen, was gesteckt wird: die Zeile in der Liste.</translation>
+        <translation>Erst wählen, wofür die Nadel ist: die Zeile in der Liste.</translation>
     </message>
     <message>
         <source>Pinned on a photo: %1</source>
@@ -4983,7 +4983,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>putting-back %1.pdf</source>
-        <translation>Zusammenbau %1.pdf</translation>
+        <translation>zusammenbau %1.pdf</translation>
     </message>
     <message>
         <source>Write the putting-back sheet</source>
@@ -5124,7 +5124,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>class %1</source>
-        <translation>Klasse %1</translation>
+        <translation>Schutzklasse %1</translation>
     </message>
     <message>
         <source>bought %1</source>
@@ -5175,7 +5175,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>No unit is in hand. Choose a tag on the left, or take in the first one: a name and a category are enough.</source>
-        <translation>Kein Gerät ist gewählt. Links einen Anhänger wählen oder das erste aufnehmen: Ein Name und eine Kategorie genügen.</translation>
+        <translation>Kein Gerät ist gewählt. Links einen Anhänger wählen oder das erste Gerät aufnehmen: Name und Kategorie genügen.</translation>
     </message>
     <message>
         <source>Take in a unit</source>
@@ -5224,7 +5224,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>over range</source>
-        <translation>über Bereich</translation>
+        <translation>über dem Messbereich</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -5312,7 +5312,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>returned to owner</source>
-        <translation>an Eigentümer zurück</translation>
+        <translation>an Eigentümer zurückgegeben</translation>
     </message>
     <message>
         <source>kept</source>
@@ -5320,7 +5320,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>broken for parts</source>
-        <translation>in Teile zerlegt</translation>
+        <translation>ausgeschlachtet</translation>
     </message>
     <message>
         <source>scrapped</source>
@@ -5594,7 +5594,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>returned to owner</source>
-        <translation>an Eigentümer zurück</translation>
+        <translation>an Eigentümer zurückgegeben</translation>
     </message>
     <message>
         <source>kept</source>
@@ -5602,7 +5602,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     </message>
     <message>
         <source>broken for parts</source>
-        <translation>in Teile zerlegt</translation>
+        <translation>ausgeschlachtet</translation>
     </message>
     <message>
         <source>scrapped</source>
