@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <ctime>
 #include <numeric>
 
 using namespace ts;
@@ -96,7 +95,7 @@ private Q_SLOTS:
     void againstAllWays();
     void habitsAreExact();
     void boundsHold();
-    void quickEnough();
+    void largeBoardsAreAnswered();
 };
 
 void TestFaultsSearch::textbooks_data()
@@ -236,22 +235,16 @@ void TestFaultsSearch::boundsHold()
     QVERIFY(exact < 200);
 }
 
-void TestFaultsSearch::quickEnough()
+// How long it takes is measured by tests/bench; here that it answers at all, and that what it promises is in order.
+void TestFaultsSearch::largeBoardsAreAnswered()
 {
-    // The promise is 50 ms for 12 causes (and something else) and 20 checks in the program as it is installed; the tests' own
-    // build is not optimised, so the time is only told here, and a wide margin is held.
     QRandomGenerator dice(14);
-    double worst = 0;
-    for (int round = 0; round < 5; ++round) {
+    for (int round = 0; round < 2; ++round) {
         const Puzzle puzzle = randomPuzzle(dice, 13, 20);
-        const std::clock_t before = std::clock(); // of this program alone, however busy the machine is
         const Prospect prospect = Search(puzzle).from(startOf(puzzle));
-        const double took = 1000.0 * static_cast<double>(std::clock() - before) / CLOCKS_PER_SEC;
-        worst = std::max(worst, took);
         QVERIFY(!prospect.choices.empty());
-        qInfo("%.0f ms, %s, %.1f to %.1f min", took, prospect.exact ? "exact" : "bounded", prospect.atLeast, prospect.minutes);
+        QVERIFY(prospect.atLeast <= prospect.minutes * (1 + 1e-12));
     }
-    QVERIFY(worst < 2000);
 }
 
 QTEST_GUILESS_MAIN(TestFaultsSearch)
