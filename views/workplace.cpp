@@ -21,7 +21,7 @@ void Workplace::note(const QString &kind, const QUuid &unit)
 {
     const bool all = kind.isEmpty();
     m_benchStale |= all || unit.isNull();
-    m_unitStale |= all || (hasUnit() && unit == m_file.unit.id.value);
+    m_unitStale |= all || (hasUnit() && unit == m_file->unit.id.value);
     m_recorded = true;
     m_rackStale |= all || !unit.isNull() || kind == QLatin1String("setting");
     if (m_waiting)
@@ -39,7 +39,7 @@ void Workplace::catchUp()
     if (bench && readBench())
         Q_EMIT benchChanged();
     if ((unit || bench) && hasUnit()) {
-        if (readUnit(m_file.unit.id))
+        if (readUnit(m_file->unit.id))
             Q_EMIT unitChanged();
         else
             putDown();
@@ -57,8 +57,13 @@ bool Workplace::readUnit(const Id<Unit> &unit)
         refuse(file.trouble());
         return false;
     }
-    m_file = *std::move(file);
+    letGo(std::exchange(m_file, std::make_shared<const UnitFile>(*std::move(file))));
     return true;
+}
+
+void Workplace::letGo(std::shared_ptr<const void> before)
+{
+    QTimer::singleShot(0, this, [before = std::move(before)] {});
 }
 
 bool Workplace::readBench()
@@ -68,13 +73,13 @@ bool Workplace::readBench()
         refuse(bench.trouble());
         return false;
     }
-    m_bench = *std::move(bench);
+    letGo(std::exchange(m_bench, std::make_shared<const BenchFile>(*std::move(bench))));
     return true;
 }
 
 void Workplace::takeInHand(const Id<Unit> &unit)
 {
-    if (unit == m_file.unit.id)
+    if (unit == m_file->unit.id)
         return;
     if (hasUnit())
         Q_EMIT unitLeaving();
@@ -89,7 +94,7 @@ void Workplace::putDown()
     if (!hasUnit())
         return;
     Q_EMIT unitLeaving();
-    m_file = UnitFile();
+    letGo(std::exchange(m_file, std::make_shared<const UnitFile>()));
     Q_EMIT unitTaken();
     Q_EMIT unitChanged();
 }
@@ -122,7 +127,7 @@ Expected<Change> Workplace::settingChange(const QString &name, const QString &va
     if (!recorded)
         return recorded.trouble();
     Maker ids = maker();
-    return ts::settingChange(m_bench, name, value, *recorded, ids);
+    return ts::settingChange(*m_bench, name, value, *recorded, ids);
 }
 
 void Workplace::undo()

@@ -4,6 +4,8 @@
 
 #include <QObject>
 
+#include <memory>
+
 namespace ts {
 
 class Memory;
@@ -31,11 +33,11 @@ public:
     [[nodiscard]] QDateTime now() const { return m_desk.maker().now(); }
     [[nodiscard]] QDate today() const { return now().toLocalTime().date(); }
 
-    [[nodiscard]] bool hasUnit() const { return !m_file.unit.id.isNull(); }
+    [[nodiscard]] bool hasUnit() const { return !m_file->unit.id.isNull(); }
     /// Everything of the unit in hand; an empty one where there is none.
-    [[nodiscard]] const UnitFile &file() const { return m_file; }
-    [[nodiscard]] const BenchFile &bench() const { return m_bench; }
-    [[nodiscard]] Currency currency() const { return m_bench.currency(); }
+    [[nodiscard]] const UnitFile &file() const { return *m_file; }
+    [[nodiscard]] const BenchFile &bench() const { return *m_bench; }
+    [[nodiscard]] Currency currency() const { return m_bench->currency(); }
 
     /// Takes a unit in hand; says why where it cannot be read.
     void takeInHand(const Id<Unit> &unit);
@@ -92,13 +94,15 @@ private:
     void catchUp();
     bool readUnit(const Id<Unit> &unit);
     bool readBench();
+    void letGo(std::shared_ptr<const void> before);
 
     Desk &m_desk;
     Style &m_style;
     Memory *m_memory = nullptr;
     Thumbnails *m_thumbnails;
-    UnitFile m_file;
-    BenchFile m_bench;
+    // What was shown before is let go when the event loop comes round again: who is just working with it may go on.
+    std::shared_ptr<const UnitFile> m_file = std::make_shared<UnitFile>();
+    std::shared_ptr<const BenchFile> m_bench = std::make_shared<BenchFile>();
     bool m_unitStale = false;
     bool m_benchStale = false;
     bool m_rackStale = false;

@@ -14,7 +14,7 @@ namespace {
 
 QString tr(const char *text)
 {
-    return QCoreApplication::translate("FaultPage", text);
+    return QCoreApplication::translate("ts", text);
 }
 
 GridRow causeRow(const BoardCause &cause)

@@ -47,7 +47,7 @@ Home homeOf(const QString &kind)
 
 QString foundGroupName(FoundGroup group)
 {
-    const auto tr = [](const char *text) { return QCoreApplication::translate("FoundGroup", text); };
+    const auto tr = [](const char *text) { return QCoreApplication::translate("ts", text); };
     switch (group) {
     case FoundGroup::Units:
         return tr("Units");

@@ -15,6 +15,7 @@
 #include "views/widgets/notice_bar.h"
 
 #include <QDataStream>
+#include <QPointer>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTimer>
@@ -90,7 +91,18 @@ void Workspace::build()
     connect(&m_work, &Workplace::unitTaken, this, [this] { showPlace(PlaceKey::Units); });
 }
 
-Workspace::~Workspace() = default;
+Workspace::~Workspace()
+{
+    // What is being typed is kept while everything is still there. Then all that is shown goes before the workplace that it works
+    // with: a member goes before the children of its class do.
+    if (QWidget *at = focusWidget())
+        at->clearFocus();
+    QList<QPointer<QObject>> shown;
+    for (QObject *child : children())
+        shown << child;
+    for (const QPointer<QObject> &child : shown)
+        delete child.data();
+}
 
 bool Workspace::mayClose(std::function<void()> close)
 {

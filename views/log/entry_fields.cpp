@@ -113,9 +113,9 @@ QList<EntryField> fieldsOf(const Event &event)
     case EventKind::Spend:
         return W::spend();
     case EventKind::Symptom:
-        return {W::field("text", W::tr("Symptom"), FieldForm::Long), W::field("conditions", W::tr("Conditions")), W::when()};
+        return {W::field("text", FieldWords::tr("Symptom"), FieldForm::Long), W::field("conditions", FieldWords::tr("Conditions")), W::when()};
     case EventKind::SymptomCleared:
-        return {W::field("text", W::tr("Symptom"), FieldForm::Long), W::field("cleared_at", W::tr("When"), FieldForm::Instant)};
+        return {W::field("text", FieldWords::tr("Symptom"), FieldForm::Long), W::field("cleared_at", FieldWords::tr("When"), FieldForm::Instant)};
     case EventKind::Cause:
         return W::cause(false);
     case EventKind::CauseRuledOut:
@@ -133,19 +133,19 @@ QList<EntryField> fieldsOf(const Event &event)
     case EventKind::Fitted:
         return W::need(event.later);
     case EventKind::Photo:
-        return {W::field("caption", W::tr("Caption"), FieldForm::Long), W::field("phase", W::tr("Phase"), FieldForm::Choice), W::when()};
+        return {W::field("caption", FieldWords::tr("Caption"), FieldForm::Long), W::field("phase", FieldWords::tr("Phase"), FieldForm::Choice), W::when()};
     case EventKind::Teardown:
         return W::teardown(false);
     case EventKind::PutBack:
         return W::teardown(true);
     case EventKind::Stage:
-        return {W::field("because", W::tr("Because")), W::field("until", W::tr("Until"), FieldForm::Day), W::when()};
+        return {W::field("because", FieldWords::tr("Because")), W::field("until", FieldWords::tr("Until"), FieldForm::Day), W::when()};
     case EventKind::Proof:
         return W::proof();
     case EventKind::Paper:
-        return {W::field("title", W::tr("Title"))};
+        return {W::field("title", FieldWords::tr("Title"))};
     case EventKind::Note:
-        return {W::field("text", W::tr("Note"), FieldForm::Long), W::field("kind", W::tr("Kind"), FieldForm::Choice), W::when()};
+        return {W::field("text", FieldWords::tr("Note"), FieldForm::Long), W::field("kind", FieldWords::tr("Kind"), FieldForm::Choice), W::when()};
     case EventKind::LeftOff:
         return W::leftOff();
     case EventKind::Clock:

@@ -14,7 +14,7 @@ namespace {
 
 QString tr(const char *text, int n = -1)
 {
-    return QCoreApplication::translate("ProvingPage", text, nullptr, n);
+    return QCoreApplication::translate("ts", text, nullptr, n);
 }
 
 Tone toneOf(ProofOutcome outcome)

@@ -14,7 +14,7 @@ namespace {
 
 QString tr(const char *text)
 {
-    return QCoreApplication::translate("TeardownPage", text);
+    return QCoreApplication::translate("ts", text);
 }
 
 QString besideFasteners(const TeardownItem &item)

@@ -8,9 +8,10 @@ namespace ts {
 template <class R>
 [[nodiscard]] std::optional<QUuid> recordEdit(Workplace &work, const R &before, const R &after, const QString &sentence)
 {
+    const QUuid id = before.id.value;
     if (!work.record(Change(sentence).edit(before, after)))
         return std::nullopt;
-    return before.id.value;
+    return id;
 }
 
 /// Records a new one, and answers its id where that went well.
