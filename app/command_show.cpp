@@ -8,6 +8,7 @@
 #include "model/records/tag_text.h"
 #include "model/sums/standing.h"
 #include "model/sums/timeline.h"
+#include "model/worth/money_asked.h"
 
 namespace ts {
 

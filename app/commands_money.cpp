@@ -1,16 +1,14 @@
 // bench, decide: what to work on today, and which way out was chosen.
 #include "app/commands.h"
 #include "app/json_values.h"
-#include "app/money_facts.h"
 
 #include "model/records/tag_text.h"
+#include "model/worth/bench_today.h"
+#include "model/worth/money_asked.h"
 
 namespace ts {
 
 namespace {
-
-/// So many draws tell units apart; a page of one unit takes all.
-constexpr ForecastOptions quick{20'000, 1, 1};
 
 QJsonObject useObject(const BenchUse &use)
 {
@@ -24,26 +22,6 @@ QJsonObject useObject(const BenchUse &use)
             {QStringLiteral("tied_up"), use.tiedUp.decimal()},
             {QStringLiteral("due"), textOrNull(use.due.toString(Qt::ISODate))},
             {QStringLiteral("why"), use.why}};
-}
-
-Expected<QList<BenchUse>> usesOf(Desk &desk, const BenchFile &bench, const QDateTime &now)
-{
-    const auto rack = desk.rack();
-    if (!rack)
-        return rack.trouble();
-    QList<UseQuestion> units;
-    for (const RackRow &row : *rack) {
-        if (row.stage < Stage::Shelved || row.stage > Stage::Ready)
-            continue;
-        const auto file = desk.unitFile(row.id);
-        if (!file)
-            return file.trouble();
-        const auto asked = moneyQuestion(desk, *file, bench, now);
-        if (!asked)
-            return asked.trouble();
-        units << useQuestion(*asked, unitMoney(*asked, quick));
-    }
-    return bestUse(units, now.toUTC().date());
 }
 
 Expected<WayOut> wayOf(const QString &typed)
@@ -65,7 +43,7 @@ Exit runBench(Invocation &run)
     const auto bench = (*desk)->benchFile();
     if (!bench)
         return run.refuse(bench.trouble());
-    const auto uses = usesOf(**desk, *bench, run.clock().now());
+    const auto uses = benchToday(**desk, *bench, run.clock().now());
     if (!uses)
         return run.refuse(uses.trouble());
     QJsonArray list;

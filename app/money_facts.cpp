@@ -2,8 +2,6 @@
 
 #include "app/json_values.h"
 
-#include "model/desk/past_units.h"
-
 #include <cmath>
 
 namespace ts {
@@ -41,17 +39,6 @@ QJsonValue bidValue(const UnitMoney &money)
 }
 
 } // namespace
-
-Expected<MoneyQuestion> moneyQuestion(Desk &desk, const UnitFile &file, const BenchFile &bench, const QDateTime &now)
-{
-    auto past = pastUnits(desk);
-    if (!past)
-        return past.trouble();
-    auto others = comparablesLike(desk, file.unit);
-    if (!others)
-        return others.trouble();
-    return MoneyQuestion{file, bench, *std::move(others), *std::move(past), now};
-}
 
 QJsonObject moneyObject(const UnitMoney &money)
 {

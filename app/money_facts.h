@@ -2,15 +2,11 @@
 
 #include "app/invocation.h"
 
-#include "model/money/best_use.h"
+#include "model/money/unit_money.h"
 
 #include <QJsonArray>
 
 namespace ts {
-
-/// All that the money of a unit is worked out from, read from the workbook.
-[[nodiscard]] Expected<MoneyQuestion> moneyQuestion(Desk &desk, const UnitFile &file, const BenchFile &bench,
-                                                    const QDateTime &now);
 
 /// The object "money" of a unit's document.
 [[nodiscard]] QJsonObject moneyObject(const UnitMoney &money);

@@ -111,6 +111,14 @@ void insertWork(QJsonObject &document, const UnitFile &file, const BenchFile &be
                                            {QStringLiteral("taken_at"), timeOrNull(photo.takenAt)},
                                            {QStringLiteral("sha256"), photo.sha256}};
                     }));
+    document.insert(QStringLiteral("decisions"), each<Decision>(file, [](const Decision &decision) {
+                        return QJsonObject{{QStringLiteral("at"), timeOrNull(decision.at)},
+                                           {QStringLiteral("way"), toWord(decision.way)},
+                                           {QStringLiteral("asked"), toWord(decision.asked)},
+                                           {QStringLiteral("reason"), textOrNull(decision.reason)},
+                                           {QStringLiteral("figures"), QJsonArray::fromStringList(decision.figures.split(QLatin1Char('\n'), Qt::SkipEmptyParts))},
+                                           {QStringLiteral("minutes_to_date"), decision.minutes}};
+                    }));
     document.insert(QStringLiteral("papers"), each<Paper>(file, [](const Paper &paper) {
                         return QJsonObject{{QStringLiteral("kind"), toWord(paper.kind)},
                                            {QStringLiteral("version"), paper.edition},

@@ -36,8 +36,9 @@ inline const Arrows &arrows()
             {QStringLiteral("model/media"), rooms("values records")},
             {QStringLiteral("model/paper"), rooms("values records sums")},
             {QStringLiteral("model/keeping"), rooms("values records sums desk exchange media paper")},
+            {QStringLiteral("model/worth"), rooms("values records sums faults money desk")},
             {QStringLiteral("model/demo"), rooms("values records sums desk jot media paper keeping")},
-            {QStringLiteral("views"), rooms("values records sums faults money jot desk paper media exchange keeping")},
+            {QStringLiteral("views"), rooms("values records sums faults money worth jot desk paper media exchange keeping")},
         };
         all.insert(QStringLiteral("app"), all.keys());
         return all;

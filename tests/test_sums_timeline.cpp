@@ -51,6 +51,7 @@ private Q_SLOTS:
     void toldInOrder();
     void toldInstants();
     void toldReadings();
+    void toldDecisions();
 };
 
 void TestSumsTimeline::toldInOrder()
@@ -178,6 +179,23 @@ void TestSumsTimeline::toldReadings()
                  events[1].detail.contains(QStringLiteral("35 to 65 gf·cm")),
              qPrintable(events[1].detail));
     QVERIFY2(events[2].detail.contains(QStringLiteral("was 14 gf·cm")), qPrintable(events[2].detail));
+}
+
+void TestSumsTimeline::toldDecisions()
+{
+    UnitFile file;
+    file.unit.at = at(8, 0);
+    auto &decision = added<Decision>(file, at(12, 0));
+    decision.way = WayOut::BreakForParts;
+    decision.reason = QStringLiteral("the head is worn");
+    decision.figures = QStringLiteral("Finish and sell: £4.00, £9.00, £15.00\nBreak for parts: £20.00, £22.00, £30.00");
+    const QList<Event> events = timeline(file, {});
+    QCOMPARE(events.size(), 2);
+    QCOMPARE(events[1].what, EventKind::Decision);
+    QCOMPARE(events[1].text, QStringLiteral("Decided: break for parts"));
+    QCOMPARE(events[1].detail, QStringLiteral("the head is worn · Finish and sell: £4.00, £9.00, £15.00 · Break for parts: £20.00, £22.00, £30.00"));
+    QCOMPARE(events[1].record, decision.id.value);
+    QVERIFY(&kindOf(EventKind::Decision) == &description<Decision>());
 }
 
 QTEST_GUILESS_MAIN(TestSumsTimeline)

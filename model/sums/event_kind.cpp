@@ -43,6 +43,8 @@ const Kind &kindOf(EventKind what)
         return description<Note>();
     case EventKind::LeftOff:
         return description<LeftOff>();
+    case EventKind::Decision:
+        return description<Decision>();
     case EventKind::Clock:
         break;
     }

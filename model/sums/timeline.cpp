@@ -94,6 +94,7 @@ public:
                 joined({said(QStringLiteral("next: "), r.next), said(QStringLiteral("loose: "), r.loose),
                         said(QStringLiteral("do not power: "), r.doNotPower)}));
         });
+        each<Decision>([this](const Decision &r) { decision(r); });
         each<ClockSpan>([this](const ClockSpan &r) { clock(r); });
 
         std::stable_sort(m_events.begin(), m_events.end(),
@@ -261,6 +262,13 @@ private:
             QStringLiteral("%1 → %2").arg(sentenceCase(toWord(r.fromStage)), sentenceCase(toWord(r.toStage))),
             joined({r.outcome ? plain(toWord(*r.outcome)) : QString(), r.asked ? QStringLiteral("at ") + r.asked->display() : QString(), r.because,
                     said(QStringLiteral("until "), dayText(r.until))}));
+    }
+
+    void decision(const Decision &r)
+    {
+        // The figures it was decided by are a line a way out.
+        add(r, r.at, EventKind::Decision, QStringLiteral("Decided: ") + plain(toWord(r.way)),
+            joined(QStringList{r.reason} + r.figures.split(QLatin1Char('\n'))));
     }
 
     void clock(const ClockSpan &r)

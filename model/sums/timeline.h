@@ -28,7 +28,8 @@ enum class EventKind {
     Paper,
     Note,
     LeftOff,
-    Clock
+    Clock,
+    Decision
 };
 
 template <>
@@ -55,7 +56,8 @@ struct Words<EventKind> {
                                      std::pair{EventKind::Paper, "paper"},
                                      std::pair{EventKind::Note, "note"},
                                      std::pair{EventKind::LeftOff, "left_off"},
-                                     std::pair{EventKind::Clock, "clock"}};
+                                     std::pair{EventKind::Clock, "clock"},
+                                     std::pair{EventKind::Decision, "decision"}};
 };
 
 /// One thing that happened to a unit.

@@ -148,6 +148,8 @@ QList<EntryField> fieldsOf(const Event &event)
         return {W::field("text", FieldWords::tr("Note"), FieldForm::Long), W::field("kind", FieldWords::tr("Kind"), FieldForm::Choice), W::when()};
     case EventKind::LeftOff:
         return W::leftOff();
+    case EventKind::Decision:
+        return {W::field("way", FieldWords::tr("Way out"), FieldForm::Choice), W::field("reason", FieldWords::tr("Because"), FieldForm::Long), W::when()};
     case EventKind::Clock:
         return W::clock();
     }

@@ -37,6 +37,7 @@ Lane laneOf(EventKind what)
         return Lane::Parts;
     case EventKind::Bought:
     case EventKind::Spend:
+    case EventKind::Decision:
         return Lane::Money;
     case EventKind::Photo:
         return Lane::Photos;

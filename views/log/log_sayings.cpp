@@ -237,6 +237,13 @@ void LogWords::sayLeftOff(LogEntry &entry, const LeftOff &left) const
     entry.detail = joined({with(tr("next: %1"), left.next), with(tr("loose: %1"), left.loose), with(tr("do not power: %1"), left.doNotPower)});
 }
 
+void LogWords::sayDecision(LogEntry &entry, const Decision &decision) const
+{
+    entry.mark = sign(u"⇒");
+    entry.headline = tr("Decided: %1").arg(shown::word(decision.way));
+    entry.detail = joined(QStringList{decision.reason} + decision.figures.split(QLatin1Char('\n')));
+}
+
 void LogWords::sayClock(LogEntry &entry, const ClockSpan &span) const
 {
     entry.mark = icon("clock", span.endedAt.isValid() ? Tone::Neutral : Tone::Within);

@@ -73,6 +73,9 @@ LogEntry LogWords::said(const Event &event)
     case EventKind::LeftOff:
         say(Id<LeftOff>{event.record}, [&](const LeftOff &r) { sayLeftOff(entry, r); });
         break;
+    case EventKind::Decision:
+        say(Id<Decision>{event.record}, [&](const Decision &r) { sayDecision(entry, r); });
+        break;
     case EventKind::Clock:
         say(Id<ClockSpan>{event.record}, [&](const ClockSpan &r) { sayClock(entry, r); });
         break;

@@ -35,6 +35,7 @@ private:
     void sayPaper(LogEntry &entry, const Paper &paper) const;
     void sayNote(LogEntry &entry, const Note &note) const;
     void sayLeftOff(LogEntry &entry, const LeftOff &left) const;
+    void sayDecision(LogEntry &entry, const Decision &decision) const;
     void sayClock(LogEntry &entry, const ClockSpan &span) const;
     [[nodiscard]] QString rightOf(const Event &event) const;
 
