@@ -11,8 +11,8 @@ build_packages=(g++ cmake ninja-build ccache libsqlite3-dev qt6-base-dev qt6-bas
 run_packages=(libqt6sql6-sqlite libqt6sql6-psql qt6-image-formats-plugins fonts-inter breeze-icon-theme libqt6svg6 qt6-translations-l10n)
 # A session with Wayland and no X server shows windows only through this.
 wayland_packages=(qt6-wayland)
-# What the tests use beside that: text out of PDFs, line coverage, a second opinion on workbook files.
-test_packages=(poppler-utils gcovr sqlite3)
+# What the tests use beside that: text out of PDFs, line coverage, a second opinion on workbook files, a quick linker.
+test_packages=(poppler-utils gcovr sqlite3 mold)
 
 installed() { [ "$(dpkg-query -W -f='${db:Status-Status}\n' "$1" 2>/dev/null | grep -m1 -x installed)" = installed ]; }
 known() { apt-cache show --no-all-versions "$1" >/dev/null 2>&1; }
