@@ -30,6 +30,7 @@ private Q_SLOTS:
     void textsMinutesAndTimes();
     void statesAreSinceNow();
     void theLastMoveIsTheUnitsToo();
+    void theSymptomItIsFor();
     void refusals();
 };
 
@@ -75,6 +76,38 @@ void TestJotEdited::theLastMoveIsTheUnitsToo()
     log.apply(set<StageMove>(log, "because", QStringLiteral("idler tyre")));
     QCOMPARE(log.file(log.one).unit.heldBecause, QStringLiteral("idler tyre"));
     QCOMPARE(log.file(log.one).unit.heldUntil, QDate(2026, 11, 28));
+}
+
+void TestJotEdited::theSymptomItIsFor()
+{
+    LogDesk log;
+    log.put(log.one, "saw take-up reel stops");
+    log.put(log.one, "saw left channel weak");
+    const auto symptoms = log.file(log.one).all<Symptom>();
+    const Id<Symptom> reel = symptoms.at(0).id;
+    const Id<Symptom> channel = symptoms.at(1).id;
+    const auto all = [&](auto expected) {
+        return last<Step>(log).symptom == expected && last<Cause>(log).symptom == expected && last<Check>(log).symptom == expected &&
+               last<Need>(log).symptom == expected;
+    };
+    for (const char *line : {"did cleaned the clutch for reel stops 20m", "think clutch felt glazed for reel stops", "check clutch torque for reel stops 5m",
+                             "need clutch felt for reel stops 2.50"})
+        log.put(log.one, line);
+    QVERIFY(all(reel));
+    const auto setAll = [&](const QVariant &value) {
+        log.apply(set<Step>(log, "symptom", value));
+        log.apply(set<Cause>(log, "symptom", value));
+        log.apply(set<Check>(log, "symptom", value));
+        log.apply(set<Need>(log, "symptom", value));
+    };
+    setAll(channel.text());
+    QVERIFY(all(channel));
+    setAll(QVariant()); // by itself
+    QVERIFY(all(Id<Symptom>()));
+    log.put(log.two, "saw hum");
+    const QString other = log.file(log.two).all<Symptom>().last().id.text();
+    QVERIFY(refusal(set<Step>(log, "symptom", other)).contains(QLatin1String("no symptom of this unit")));
+    QVERIFY(all(Id<Symptom>()));
 }
 
 void TestJotEdited::refusals()

@@ -1,5 +1,7 @@
 #include "jot_bench.h"
 
+#include "model/sums/hours.h"
+
 using namespace ts;
 using ts::testing::JotBench;
 
@@ -148,16 +150,34 @@ private Q_SLOTS:
         // Nothing new: nothing to record.
         QVERIFY(bench.put(QStringLiteral("was clutch felt")).change.isEmpty());
         // Never thought of: recorded already settled.
-        bench.put(QStringLiteral("ruled out clutch motor"));
+        QCOMPARE(bench.put(QStringLiteral("ruled out clutch motor")).preview,
+                 QStringLiteral("Cause ruled out: clutch motor · for \"take-up reel stops\" · a new cause, ruled out"));
         QCOMPARE(bench.last<Cause>().text, QStringLiteral("clutch motor"));
         QCOMPARE(bench.last<Cause>().state, CauseState::RuledOut);
         QVERIFY(bench.last<Cause>().symptom == bench.last<Symptom>().id);
-        bench.put(QStringLiteral("was broken wire"));
+        QCOMPARE(bench.put(QStringLiteral("was broken wire")).preview,
+                 QStringLiteral("Cause confirmed: broken wire · for \"take-up reel stops\" · a new cause, confirmed"));
         QCOMPARE(bench.last<Cause>().state, CauseState::Confirmed);
         // Thought of once more it is open again.
         QVERIFY(
             bench.put(QStringLiteral("think clutch motor 10%")).preview.contains(QStringLiteral("open again, was ruled out")));
         QCOMPARE(bench.count<Cause>(), 4);
+    }
+
+    void wasOfASymptomThatIsNamed()
+    {
+        JotBench bench;
+        bench.put(QStringLiteral("saw take-up reel stops"));
+        bench.put(QStringLiteral("think clutch felt glazed for take-up reel stops"));
+        bench.put(QStringLiteral("saw left channel weak"));
+        bench.put(QStringLiteral("think head worn"));
+        // The one that the board has under the symptom named, and nothing new.
+        QCOMPARE(bench.put(QStringLiteral("was clutch felt for reel stops")).preview, QStringLiteral("Cause confirmed: clutch felt glazed"));
+        QCOMPARE(bench.count<Cause>(), 2);
+        // Not thought of under that symptom: said before it is recorded.
+        QCOMPARE(bench.put(QStringLiteral("was dirty switch for left channel weak")).preview,
+                 QStringLiteral("Cause confirmed: dirty switch · for \"left channel weak\" · a new cause, confirmed"));
+        QCOMPARE(bench.count<Cause>(), 3);
     }
 
     void checkBearsOn()
@@ -262,6 +282,22 @@ private Q_SLOTS:
         QCOMPARE(bench.last<Step>().position, QStringLiteral("C214, R12"));
         QCOMPARE(jotted.change.sentence(), QStringLiteral("Renewed C214 and R12, 25 min"));
         QCOMPARE(jotted.preview, QStringLiteral("Step: Renewed C214 and R12, 25 min · for \"left channel weak\""));
+    }
+
+    void minutesWhileTheClockRuns()
+    {
+        JotBench bench;
+        ClockSpan span = bench.maker().fresh<ClockSpan>();
+        span.unit = bench.file.unit.id;
+        span.startedAt = bench.now().addSecs(-3600);
+        bench.file.all<ClockSpan>() << span;
+        const QString line = QStringLiteral("did cleaned the source switch 20m");
+        QCOMPARE(bench.put(line).preview, QStringLiteral("Step: Cleaned the source switch, 20 min · the clock runs: counted within it"));
+        QCOMPARE(hoursOf(bench.file, bench.now()).minutes(), 61); // an hour and the minute that the line took; not 81
+        QCOMPARE(bench.preview(QStringLiteral("did looked at it")).preview, QStringLiteral("Step: Looked at it")); // no minutes to count
+        bench.file.all<ClockSpan>()[0].endedAt = bench.now();
+        QCOMPARE(bench.put(line).preview, QStringLiteral("Step: Cleaned the source switch, 20 min"));
+        QCOMPARE(hoursOf(bench.file, bench.now()).minutes(), 81);
     }
 
     void wordsWithoutMore()

@@ -8,6 +8,26 @@ using ts::testing::pounds;
 class TestJotParts : public QObject {
     Q_OBJECT
 private Q_SLOTS:
+    void partsForASymptom()
+    {
+        JotBench bench;
+        bench.put(QStringLiteral("saw take-up reel stops"));
+        const Id<Symptom> reel = bench.last<Symptom>().id;
+        bench.put(QStringLiteral("saw left channel weak"));
+        for (const char *line : {"need belt for reel stops 2.50", "need belt 2.50 for reel stops", "fitted belt for reel stops was stretched 2.50",
+                                 "ordered belt for reel stops from Ardmoor due 28 Nov 2.50"}) {
+            bench.file.all<Need>().clear();
+            const Jotted jotted = bench.put(QString::fromLatin1(line));
+            QVERIFY2(bench.last<Need>().symptom == reel, line);
+            QCOMPARE(bench.last<Need>().text, QStringLiteral("belt"));
+            QCOMPARE(bench.last<Need>().price->minor(), 250);
+            QVERIFY2(jotted.preview.endsWith(QStringLiteral(" · for \"take-up reel stops\"")), qPrintable(jotted.preview));
+        }
+        // "for" something that is no symptom is part of its name.
+        bench.put(QStringLiteral("need screw for the lid 0.20"));
+        QCOMPARE(bench.last<Need>().text, QStringLiteral("screw for the lid"));
+    }
+
     void need_data()
     {
         QTest::addColumn<QString>("line");

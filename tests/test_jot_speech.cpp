@@ -49,6 +49,7 @@ private Q_SLOTS:
         QTest::addColumn<int>("minutes");
         QTest::newRow("time first") << QStringLiteral("soaked 3 h on a dummy load, steady") << QStringLiteral("on a dummy load, steady") << 180;
         QTest::newRow("time last") << QStringLiteral("soaked both directions 1h30") << QStringLiteral("both directions") << 90;
+        QTest::newRow("hours of something") << QStringLiteral("soaked 2 h of play in each direction, steady") << QStringLiteral("play in each direction, steady") << 120;
         QTest::newRow("time alone") << QStringLiteral("soaked 45 min") << QStringLiteral("running") << 45;
     }
     void soaks()

@@ -129,17 +129,17 @@ private Q_SLOTS:
         QCOMPARE(page.count(QStringLiteral("<p class=\"word within\">within</p>")), 1);
         QCOMPARE(page.count(QStringLiteral("<p class=\"word by_figure\">within</p><p class=\"small\">by the figure alone</p>")), 1);
         QCOMPARE(page.count(QStringLiteral("<p class=\"word outside\">outside</p><p class=\"small\">by the figure alone</p>")), 1);
-        QVERIFY(!said(facts).filter(QStringLiteral("the uncertainty of that reading is not on record")).isEmpty());
+        QVERIFY(!said(facts).filter(QStringLiteral("the uncertainty of the meter was not taken into account")).isEmpty());
     }
 
     void aSheetSaysWhichOneItIs()
     {
         const RestorationFacts facts = bareSample().facts();
-        QVERIFY(said(facts).contains(QStringLiteral("Restoration sheet 17, edition 2")));
+        QVERIFY(said(facts).contains(QStringLiteral("Restoration sheet 17, edition 2 · stage: shelved")));
         QVERIFY(said(facts).contains(QStringLiteral("Questions: quote tag 0007 and sheet 17.")));
         RestorationFacts draft = facts;
         draft.number = draft.edition = 0;
-        QVERIFY(said(draft).contains(QStringLiteral("Restoration sheet, a draft that was not handed over")));
+        QVERIFY(said(draft).contains(QStringLiteral("Restoration sheet, a draft that was not handed over · stage: shelved")));
     }
 
     void aReadingDuringWorkIsShownWhereNothingFollowed()
@@ -170,6 +170,7 @@ private Q_SLOTS:
         const RestorationFacts facts = richSample(false).facts();
         QCOMPARE(facts.soaked.size(), 1);
         QCOMPARE(facts.soaked[0].length, QStringLiteral("4 h 10 m")); // 18:00 to 22:10
+        QVERIFY(said(facts).contains(QStringLiteral("Soak, 4 h 10 m: Play, both directions")));
         QCOMPARE(facts.soaked[0].readings, QStringLiteral("4 readings from 31.5 °C to 38.4 °C, wanted up to 45 °C"));
         QCOMPARE(facts.soaked[0].verdict, QStringLiteral("within"));
         QVERIFY(!said(facts).filter(QStringLiteral("stopped once for 10 minutes")).isEmpty());
@@ -179,12 +180,13 @@ private Q_SLOTS:
     void provesAndSafetyStandApart()
     {
         const RestorationFacts facts = richSample(false).facts();
-        QCOMPARE(facts.proved.size(), 5);
+        QCOMPARE(facts.proved.size(), 4); // what was not tested stands under what was not done, and there alone
         QCOMPARE(facts.safety.checks.size(), 3);
         QVERIFY(facts.safety.recorded);
         const QStringList texts = said(facts);
-        for (const char *word : {"passed", "failed", "not tested", "not applicable"})
+        for (const char *word : {"passed", "failed", "not applicable"})
             QVERIFY2(texts.contains(QLatin1String(word)), word);
+        QCOMPARE(texts.filter(QStringLiteral("Metal tape")), QStringList{QStringLiteral("Not tested: Metal tape.")}); // once
         QVERIFY(!texts.filter(QStringLiteral("EN 50699")).isEmpty());
         QVERIFY(!texts.filter(QStringLiteral("no certificate: local codes and licensed practice come first")).isEmpty());
     }
@@ -196,23 +198,44 @@ private Q_SLOTS:
         const auto insulation = sample.point(QStringLiteral("insulation"), QStringLiteral(">= 2 MΩ"), {}, {}, 1);
         sample.reading(insulation, QStringLiteral("200 MΩ"), Phase::DuringWork, {}, QStringLiteral("insulation tester"));
         QVERIFY(!sample.facts().safety.recorded); // what it was on the way says nothing of how it leaves
+        QCOMPARE(sample.facts().safety.checks.size(), 1); // but it stands there with its words
+        QVERIFY(sample.facts().safety.checks[0].result.endsWith(QStringLiteral("; during the work, not as it leaves")));
         sample.reading(insulation, QStringLiteral("200 MΩ"), Phase::AsItLeaves, {}, QStringLiteral("insulation tester"));
         RestorationFacts facts = sample.facts();
         QVERIFY(facts.safety.recorded);
         QCOMPARE(facts.safety.checks.size(), 1);
-        QCOMPARE(facts.safety.checks[0].cameOut, QStringLiteral("passed"));
-        QCOMPARE(facts.safety.checks[0].result, QStringLiteral("200 MΩ, wanted at least 2 MΩ, by the figure alone"));
+        QCOMPARE(facts.safety.checks[0].cameOut, QStringLiteral("within"));
+        QVERIFY(facts.safety.checks[0].byFigureAlone);
+        QCOMPARE(facts.safety.checks[0].result,
+                 QStringLiteral("200 MΩ, wanted at least 2 MΩ, by the figure alone (whose limit that is, is not on record)"));
         QCOMPARE(facts.safety.checks[0].instrument, QStringLiteral("insulation tester"));
-        QVERIFY(facts.notDone.filter(QStringLiteral("electrical safety"), Qt::CaseInsensitive).isEmpty());
+        QCOMPARE(facts.notDone.filter(QStringLiteral("electrical safety"), Qt::CaseInsensitive),
+                 QStringList{QStringLiteral("Electrical safety, not tested: Plug, lead, grip and fuse looked at; the cover is whole and nothing live can be "
+                                            "reached; Touch current at every metal part that can be touched; Lead cool and nothing too hot after hours of "
+                                            "running.")});
         QVERIFY(facts.notices.isEmpty());
+        // Beside proofs that nobody marked: what the reading is of counts as tried, with the rules of that proof; the others do not.
+        for (const char *text : {"Insulation at 500 V DC: live and neutral together to touchable metal", "Protective earth: touchable metal to the earth pin"})
+            sample.proof(ProofKind::ElectricalSafety, ProofOutcome::NotTested, QString::fromLatin1(text), {}, {}, QStringLiteral("EN 50699"));
+        facts = sample.facts();
+        QCOMPARE(facts.safety.checks.size(), 1);
+        QCOMPARE(facts.safety.checks[0].text, QStringLiteral("insulation"));
+        QCOMPARE(facts.safety.checks[0].result, QStringLiteral("200 MΩ, wanted at least 2 MΩ, by the figure alone (limit by EN 50699)"));
+        QCOMPARE(facts.notDone.filter(QStringLiteral("electrical safety"), Qt::CaseInsensitive),
+                 QStringList{QStringLiteral("Electrical safety, not tested: Protective earth: touchable metal to the earth pin.")});
+        const QStringList texts = said(facts);
+        QVERIFY(!texts.filter(QStringLiteral("Limits used: EN 50699. What was not tested is named under")).isEmpty());
+        QVERIFY(!texts.contains(QStringLiteral("not tested"))); // no row of its own
+        QCOMPARE(QString(texts.join(QLatin1Char('\n'))).count(QStringLiteral("Protective earth: touchable metal")), 1);
         // The same said as a check stands there once.
         sample.proof(ProofKind::ElectricalSafety, ProofOutcome::Passed, QStringLiteral("insulation at 500 V"));
         QCOMPARE(sample.facts().safety.checks.size(), 1);
         QCOMPARE(sample.facts().safety.checks[0].text, QStringLiteral("insulation at 500 V"));
+        QCOMPARE(sample.facts().safety.checks[0].cameOut, QStringLiteral("passed"));
 
         sample.reading(insulation, QStringLiteral("0.4 MΩ"), Phase::AsItLeaves, 0.05);
         facts = sample.facts();
-        QCOMPARE(facts.safety.checks.last().cameOut, QStringLiteral("failed"));
+        QCOMPARE(facts.safety.checks.last().cameOut, QStringLiteral("outside"));
         QCOMPARE(facts.notices, QStringList{QStringLiteral("Do not use this unit: an electrical safety check failed, insulation: "
                                                            "0.4 MΩ ± 0.05 MΩ, wanted at least 2 MΩ")});
     }
@@ -228,6 +251,17 @@ private Q_SLOTS:
         QVERIFY(!facts.safety.recorded);
         QVERIFY(facts.notDone.contains(QStringLiteral("Electrical safety was measured, but nothing can be said from it, for want of a "
                                                       "limit or of a surer meter: earth bond.")));
+    }
+
+    void aSafetyReadingOutsideBeforeAndNotTakenAgainIsSaidFirst()
+    {
+        PaperSample sample = bareSample();
+        const auto earth = sample.point(QStringLiteral("earth bond"), QStringLiteral("<= 0.3 Ω"), {}, {}, 1);
+        sample.reading(earth, QStringLiteral("2.4 Ω"), Phase::AsFound, 0.05);
+        QCOMPARE(sample.facts().notices, QStringList{QStringLiteral("Do not use this unit: an electrical safety check failed, earth bond: 2.4 Ω ± 0.05 Ω, "
+                                                                    "wanted up to 0.3 Ω, and not measured as it leaves")});
+        sample.reading(earth, QStringLiteral("0.11 Ω"), Phase::AsItLeaves, 0.02);
+        QVERIFY(sample.facts().notices.isEmpty());
     }
 
     void aFailedSafetyCheckIsTheFirstThingSaid()

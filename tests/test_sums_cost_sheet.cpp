@@ -1,5 +1,5 @@
 #include "model/records/settings.h"
-#include "model/sums/cost_sheet.h"
+#include "model/sums/at_completion.h"
 #include "tests/testing.h"
 
 using namespace ts;
@@ -127,6 +127,7 @@ private Q_SLOTS:
     void costSheetAdds();
     void costSheetWithoutPlan();
     void costSheetSold();
+    void theFeeReallyPaidIsCovered();
 };
 
 void TestSumsCostSheet::moneyOut()
@@ -268,6 +269,42 @@ void TestSumsCostSheet::costSheetSold()
     QCOMPARE(sheet.toDate(CostKey::CarriageOut)->decimal(), QStringLiteral("12.00"));
     QCOMPARE(sheet.toDate(CostKey::ProfitBeforeHours)->decimal(), QStringLiteral("66.70")); // 125 − 30 − 16.30 − 12
     QCOMPARE(sheet.spent.total.decimal(), QStringLiteral("58.30"));
+}
+
+// Worked by hand, in pounds.
+void TestSumsCostSheet::theFeeReallyPaidIsCovered()
+{
+    const QDateTime now(QDate(2026, 11, 25), QTime(12, 0), Qt::UTC);
+    UnitFile file;
+    file.unit.stage = Stage::Offered;
+    BenchFile bench;
+    spend(file, SpendKind::Purchase, "30");
+    spend(file, SpendKind::SellingFee, "1");
+    const auto breakEven = [&] {
+        const CostSheet sheet = costSheet(file, bench, now);
+        const Completion done = atCompletion(sheet, file, bench);
+        return sheet.toDate(CostKey::BreakEven)->decimal() + QLatin1Char(' ') + done.lines.value(CostKey::BreakEven).decimal();
+    };
+    QCOMPARE(breakEven(), QStringLiteral("31.00 31.00")); // nothing sold yet: 30 + 1 for the listing
+    file.all<Spend>().last().amount = money("16.30");
+    spend(file, SpendKind::CarriageOut, "12");
+    spend(file, SpendKind::Sale, "125", Flow::In);
+    QCOMPARE(breakEven(), QStringLiteral("58.30 58.30")); // 30 + 16.30 + 12: no rule gives the fee again
+    file.unit.stage = Stage::Closed;
+    QCOMPARE(breakEven(), QStringLiteral("58.30 58.30"));
+    // A channel that takes a tenth: 46.67 − 4.67 = 42.00, and 46.66 − 4.67 is a penny short. What it took of the real price is left out.
+    Channel channel;
+    channel.id = Id<Channel>{QUuid::createUuid()};
+    channel.name = QStringLiteral("Lantern Lots");
+    bench.all<Channel>() << channel;
+    FeeRule tenth = rule("10 %", FeeBase::Item);
+    tenth.channel = channel.id;
+    bench.all<FeeRule>() << tenth;
+    file.all<Spend>().last().channel = channel.id;
+    for (const Stage stage : {Stage::Offered, Stage::Closed}) {
+        file.unit.stage = stage;
+        QCOMPARE(breakEven(), QStringLiteral("46.67 46.67"));
+    }
 }
 
 QTEST_GUILESS_MAIN(TestSumsCostSheet)

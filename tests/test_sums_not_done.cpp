@@ -60,6 +60,7 @@ class TestSumsNotDone : public QObject {
     Q_OBJECT
 private Q_SLOTS:
     void notDoneOfNothing();
+    void notDoneOfSafety();
     void notDoneWhenDone();
     void notDoneCapacitors();
     void notDoneEveryCategory();
@@ -86,7 +87,37 @@ void TestSumsNotDone::notDoneOfNothing()
           "Needed but not fitted: belt.", "Not put back: lid.", "Belts", "Pinch roller"})
         QVERIFY2(said.contains(QString::fromUtf8(wanted)),
                  qPrintable(QString::fromUtf8(wanted) + QStringLiteral(" is not in\n") + said));
+    // Things of one kind in one sentence, what has commas or a remark of its own parted plainly from the next.
+    QVERIFY2(said.contains(QStringLiteral("so as found: Belts; Pinch roller; Heads (worn as they came); Electrolytic capacitors.")), qPrintable(said));
     QVERIFY2(!said.contains(QStringLiteral("; record and erase;")), qPrintable(said)); // said by the proof's own words already
+}
+
+void TestSumsNotDone::notDoneOfSafety()
+{
+    UnitFile file;
+    file.unit.category = Category::Tuner;
+    file.unit.protectionClass = ProtectionClass::I;
+    for (const char *text : {"Protective earth: touchable metal to the earth pin", "Insulation at 500 V DC", "Protective conductor current",
+                             "Touch current at every metal part that can be touched"}) {
+        auto &proof = added<Proof>(file);
+        proof.kind = ProofKind::ElectricalSafety;
+        proof.text = QString::fromUtf8(text);
+    }
+    const auto untested = [&file] { return notDone(file).filter(QStringLiteral("Electrical safety, not tested")).value(0).section(QStringLiteral("tested: "), 1); };
+    QCOMPARE(untested(), QStringLiteral("Protective earth: touchable metal to the earth pin; Insulation at 500 V DC; Protective conductor current; "
+                                        "Touch current at every metal part that can be touched."));
+    reading(file, "earth bond", "0.08 Ω", "<= 0.3 Ω", Phase::AsItLeaves);
+    reading(file, "insulation", "200 MΩ", ">= 2 MΩ", Phase::AsItLeaves);
+    QCOMPARE(untested(), QStringLiteral("Protective conductor current; Touch current at every metal part that can be touched."));
+    // The earth leakage is the current in the protective conductor (IEC 60990), not the earth's resistance.
+    file.all<Reading>().removeFirst();
+    reading(file, "earth leakage", "0.2 mA", "<= 3.5 mA", Phase::AsItLeaves);
+    QCOMPARE(untested(), QStringLiteral("Protective earth: touchable metal to the earth pin; Touch current at every metal part that can be touched."));
+    // On the way, or without a limit: no test.
+    reading(file, "touch current", "0.02 mA", "<= 0.25 mA", Phase::DuringWork);
+    QVERIFY(untested().contains(QStringLiteral("Touch current")));
+    file.all<Reading>().last().phase = Phase::AsItLeaves;
+    QVERIFY(!untested().contains(QStringLiteral("Touch current")));
 }
 
 void TestSumsNotDone::notDoneWhenDone()

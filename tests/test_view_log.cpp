@@ -494,6 +494,31 @@ private Q_SLOTS:
         QCOMPARE(on.file().all<Reading>().first().conditions, QStringLiteral("lid off"));
     }
 
+    void theSymptomThatALineIsForIsEdited()
+    {
+        OnLog on(m_books);
+        on.jot("saw take-up reel stops");
+        on.jot("saw left channel weak");
+        const Id<Symptom> reel = on.file().all<Symptom>().first().id;
+        const auto byItself = [&]<class R>(const char *line, const QList<R> &) {
+            on.jot(line);
+            QVERIFY2(on.file().all<R>().last().symptom == reel, line);
+            on.page->edit(on.rowOf(on.file().all<R>().last()));
+            auto *of = qobject_cast<QComboBox *>(on.page->form()->field(QStringLiteral("symptom")));
+            QVERIFY2(of, line);
+            QCOMPARE(of->currentText(), QStringLiteral("take-up reel stops"));
+            QCOMPARE(of->currentData().toString(), reel.text());
+            of->setCurrentIndex(0);
+            QTest::keyClick(of, Qt::Key_Return);
+            QTRY_VERIFY(!on.page->form());
+            QVERIFY2(on.file().all<R>().last().symptom.isNull(), line);
+        };
+        byItself("did cleaned the clutch for reel stops 20m", on.file().all<Step>());
+        byItself("think clutch felt glazed for reel stops", on.file().all<Cause>());
+        byItself("check clutch torque for reel stops 5m", on.file().all<Check>());
+        byItself("need clutch felt for reel stops 2.50", on.file().all<Need>());
+    }
+
     void everyControlHasAName()
     {
         OnLog on(m_books);

@@ -29,11 +29,14 @@ Jotted settle(const Jotting &jotting, CauseState state, const QString &text, con
     Jotted jotted{QStringLiteral("cause"), QStringLiteral("cause, ") + stateText(state), {}, {}, Change()};
     const QString because = reason.isEmpty() ? QString() : QStringLiteral(", because ") + shown(reason);
     const QList<Cause> &causes = jotting.file.all<Cause>();
-    auto named = bestNamed(causes, text, &Cause::text, [](const Cause &cause) { return cause.state == CauseState::Open; });
+    const Belonging to = belonging(text, jotting.file);
+    const bool aimed = to.text != text; // "for SYMPTOM" stands behind the cause
+    auto named = aimed ? bestNamed(causes, to.text, &Cause::text, [&](const Cause &cause) { return cause.symptom == to.id(); }) : Named<Cause>();
+    if (!named)
+        named = bestNamed(causes, text, &Cause::text, [](const Cause &cause) { return cause.state == CauseState::Open; });
     if (!named)
         named = bestNamed(causes, text, &Cause::text, anyCause);
     if (!named) {
-        const Belonging to = belonging(text, jotting.file);
         Cause cause = jotting.fresh<Cause>();
         cause.symptom = to.id();
         cause.text = to.text;
@@ -41,7 +44,8 @@ Jotted settle(const Jotting &jotting, CauseState state, const QString &text, con
         cause.reason = reason;
         cause.settledAt = jotting.maker.now();
         const QString sentence = label + shown(cause.text) + because;
-        jotted.preview = sentence + to.words();
+        // Not on the board: a slip of the fingers would otherwise pass for what was found.
+        jotted.preview = sentence + to.words() + QStringLiteral(" · a new cause, ") + stateText(state);
         jotted.change = Change(sentence).add(cause);
         return jotted;
     }

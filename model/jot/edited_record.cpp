@@ -41,8 +41,11 @@ Expected<void> inOrder(const QDateTime &from, const QDateTime &to)
 }
 
 template <class R>
-Expected<void> sound(const R &record)
+Expected<void> sound(const R &record, const UnitFile &file)
 {
+    if constexpr (requires { record.symptom; })
+        if (!record.symptom.isNull() && !file.find(record.symptom))
+            return Trouble{QStringLiteral("Nothing was changed"), QStringLiteral("what it is for is no symptom of this unit"), {}};
     if constexpr (requires { record.startedAt; record.endedAt; })
         return inOrder(record.startedAt, record.endedAt);
     else
@@ -78,7 +81,7 @@ Expected<Change> edited(const Row &before, const Row &after, const UnitFile &fil
     auto wanted = kind.fromRow(after);
     if (!old || !wanted)
         return old ? wanted.trouble() : old.trouble();
-    if (auto isSound = sound(*wanted); !isSound)
+    if (auto isSound = sound(*wanted, file); !isSound)
         return isSound.trouble();
     if constexpr (std::is_same_v<R, Reading>) {
         return corrected(*old, *wanted, file, bench, maker);

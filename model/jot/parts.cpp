@@ -94,6 +94,31 @@ Jotted wordsFor(const Need &need, const Jotting &jotting, const QString &aside)
     return {QStringLiteral("part"), QStringLiteral("part, ") + toWord(need.state), sentence + aside, {}, Change(sentence)};
 }
 
+/// The symptom that a part line names, and the line without it. "for SYMPTOM" may be followed by what else such a line ends with:
+/// "felt for reel stops 2.50", "felt for reel stops from the lot due 28 Nov".
+Belonging aimOf(const Jotting &jotting)
+{
+    const QString &text = jotting.text;
+    Belonging to = plainlyNamed(text, jotting.file);
+    const qsizetype at = text.lastIndexOf(QLatin1String(" for "), -1, Qt::CaseInsensitive);
+    if (to.text != text || at <= 0)
+        return to;
+    QList<qsizetype> ends;
+    if (const auto price = takePrice(text, jotting.bench.currency(), Amounts::Marked))
+        ends << price->rest.size();
+    for (const auto word : {QLatin1String(" due "), QLatin1String(" from "), QLatin1String(" was ")})
+        ends << text.indexOf(word, at, Qt::CaseInsensitive);
+    std::sort(ends.begin(), ends.end(), std::greater<>());
+    for (const qsizetype end : std::as_const(ends)) {
+        if (end <= at)
+            continue;
+        const QString upTo = text.left(end).trimmed();
+        if (const Belonging named = plainlyNamed(upTo, jotting.file); named.text != upTo)
+            return {named.symptom, named.text + QLatin1Char(' ') + text.mid(end).trimmed()};
+    }
+    return to;
+}
+
 Jotted addNeed(const Jotting &jotting, const PartLine &part, NeedState state)
 {
     Need need = jotting.fresh<Need>();
@@ -101,8 +126,9 @@ Jotted addNeed(const Jotting &jotting, const PartLine &part, NeedState state)
     need.quantity = part.quantity.value_or(1);
     need.state = state;
     need.stateSince = need.at;
-    need.symptom = plainlyNamed(jotting.text, jotting.file).id();
-    Jotted jotted = wordsFor(need, jotting, {});
+    const Belonging to = aimOf(jotting);
+    need.symptom = to.id();
+    Jotted jotted = wordsFor(need, jotting, to.text == jotting.text ? QString() : to.words());
     jotted.change.add(need);
     return jotted;
 }
@@ -125,7 +151,7 @@ Jotted move(const Jotting &jotting, const PartLine &part, const Named<Need> &nam
         aside += QStringLiteral(" · %1 of %2").arg(count).arg(before.quantity);
     }
     fill(after, part);
-    if (const Belonging aimed = plainlyNamed(jotting.text, jotting.file); aimed.text != jotting.text)
+    if (const Belonging aimed = aimOf(jotting); aimed.text != jotting.text)
         after.symptom = aimed.id();
     after.quantity = count;
     after.state = state;
@@ -143,7 +169,7 @@ Jotted move(const Jotting &jotting, const PartLine &part, const Named<Need> &nam
 
 PartLine partOf(const Jotting &jotting, bool ordering)
 {
-    return splitPart(plainlyNamed(jotting.text, jotting.file).text, jotting.bench.currency(), jotting.today(), ordering);
+    return splitPart(aimOf(jotting).text, jotting.bench.currency(), jotting.today(), ordering);
 }
 
 } // namespace

@@ -14,7 +14,10 @@ Jotted jotSoaked(const Jotting &jotting)
     if (!time || time->value <= 0)
         return asNote(jotting, QStringLiteral("no length such as 3 h is in it"));
     Soak soak = jotting.fresh<Soak>();
-    soak.name = time->rest.isEmpty() ? QStringLiteral("running") : time->rest;
+    // "2 h of play in each direction": what the hours were of.
+    const QString of = QStringLiteral("of ");
+    const QString name = time->rest.startsWith(of, Qt::CaseInsensitive) ? time->rest.mid(of.size()).trimmed() : time->rest;
+    soak.name = name.isEmpty() ? QStringLiteral("running") : name;
     soak.endedAt = soak.at;
     soak.startedAt = soak.at.addSecs(-60LL * time->value);
     const QString sentence = QStringLiteral("Soaked %1: %2").arg(minutesText(time->value), shown(soak.name));

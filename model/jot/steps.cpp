@@ -2,6 +2,7 @@
 #include "model/jot/designator.h"
 #include "model/jot/families.h"
 #include "model/jot/phrase.h"
+#include "model/sums/hours.h"
 
 #include <array>
 
@@ -75,9 +76,12 @@ Jotted jotDid(const Jotting &jotting)
     QString sentence = startingBig(shown(text));
     if (step.minutes)
         sentence += QStringLiteral(", ") + minutesText(*step.minutes);
+    // Otherwise the hours would seem to have lost what was just typed.
+    const bool counted = step.minutes && withinClock(jotting.file, step.at);
+    const QString aside = counted ? QStringLiteral(" · the clock runs: counted within it") : QString();
     return {QStringLiteral("step"),
             QStringLiteral("step, ") + toWord(step.kind),
-            QStringLiteral("Step: ") + sentence + to.words(),
+            QStringLiteral("Step: ") + sentence + to.words() + aside,
             {},
             Change(sentence).add(step)};
 }

@@ -25,7 +25,7 @@ Filling fillingOf(const PuttingBackFacts &facts)
     QStringList identity;
     for (const QString &part : facts.identity)
         identity << isolated(part);
-    filling.put("sheet", sheetName(facts)).put("name", isolated(facts.name)).put("tag", facts.tag);
+    filling.put("sheet", sheetName(facts)).put("stage", facts.stage).put("name", isolated(facts.name)).put("tag", facts.tag);
     filling.put("identity", identity.join(QStringLiteral(" · ")));
     filling.put("bench", facts.benchName).put("worker", facts.worker).put("date", facts.date);
     filling.put("do_not_power", facts.doNotPower).put("where", facts.whereAt).put("next", facts.next);
@@ -63,7 +63,9 @@ Expected<QByteArray> puttingBackPdf(const PuttingBackFacts &facts, PageSize size
     const auto did = QStringLiteral("Cannot make the putting-back sheet");
     if (auto can = canDraw(did); !can)
         return can.trouble();
-    const QString again = isolated(facts.name) + QStringLiteral(" · tag ") + facts.tag + QStringLiteral(" · putting back");
+    const QString again = isolated(facts.name) + QStringLiteral(" · tag ") + facts.tag +
+                          (facts.number > 0 ? QStringLiteral(" · putting back, sheet %1, edition %2").arg(facts.number).arg(facts.edition)
+                                            : QStringLiteral(" · putting back"));
     const QString footer = QStringLiteral("Tick each step; what is left over at the end belongs somewhere.");
     const DocumentPages pages(filled(paperFile(QStringLiteral("putting-back-print.html")), fillingOf(facts)),
                               {again, facts.date, footer, footer}, size);

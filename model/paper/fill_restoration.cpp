@@ -13,13 +13,18 @@ namespace {
 
 const auto dot = QStringLiteral(" · ");
 
+QString oneLine(QString text)
+{
+    return text.replace(QLatin1Char('\n'), QLatin1Char(' '));
+}
+
 /// Texts that are printed in one line with others, each kept in its own reading direction.
 QString joined(const QStringList &texts, const QString &parting)
 {
     QStringList safe;
     for (const QString &text : texts)
         if (!text.isEmpty())
-            safe << isolated(QString(text).replace(QLatin1Char('\n'), QLatin1Char(' ')));
+            safe << isolated(oneLine(text));
     return safe.join(parting);
 }
 
@@ -42,10 +47,14 @@ QList<Filling> textList(const QStringList &texts)
 
 const auto byFigureAlone = QStringLiteral("by the figure alone");
 
+const auto byFigureNote = QStringLiteral(
+    "“By the figure alone”: the uncertainty of the meter was not taken into account, because it is not on record; how sure the word is cannot be said.");
+const auto plainVerdict = QStringLiteral("by_figure");
+
 /// A verdict that no uncertainty stands behind is a plain word: it does not look like one that was weighed.
 void putVerdict(Filling &filling, const QString &verdict, const QString &text, bool figureAlone)
 {
-    filling.put("verdict", figureAlone && verdict == u"within" ? QStringLiteral("by_figure") : verdict).put("verdict_text", text);
+    filling.put("verdict", figureAlone && verdict == u"within" ? plainVerdict : verdict).put("verdict_text", text);
 }
 
 QList<Filling> workList(const RestorationFacts &facts)
@@ -85,7 +94,7 @@ QString commonBy(const QList<RestorationFacts::Proved> &checks)
 {
     QStringList all;
     for (const RestorationFacts::Proved &check : checks)
-        if (check.cameOut == u"passed" || check.cameOut == u"failed")
+        if (check.made)
             all << check.by;
     all.removeDuplicates();
     return all.size() == 1 ? all.first() : QString();
@@ -108,7 +117,7 @@ QList<Filling> provedList(const QList<RestorationFacts::Proved> &checks)
         list << Filling()
                     .put("text", check.text)
                     .put("below", joined({check.result, with, by}, dot))
-                    .put("came_out", check.cameOut)
+                    .put("came_out", check.byFigureAlone && check.cameOut == u"within" ? plainVerdict : check.cameOut)
                     .put("came_out_text", check.cameOutText);
     }
     return list;
@@ -121,7 +130,8 @@ QList<Filling> soakedList(const RestorationFacts &facts)
         const QString stops = soak.interruptions.isEmpty() ? QStringLiteral("no interruption on record")
                                                            : QStringLiteral("interrupted: ") + soak.interruptions;
         list << Filling()
-                    .put("text", joined({soak.name, QStringLiteral("soak of ") + soak.length}, QStringLiteral(", ")))
+                    .put("text", soak.name.isEmpty() ? QStringLiteral("Soak, ") + soak.length
+                                                     : QStringLiteral("Soak, %1: %2").arg(soak.length, isolated(oneLine(soak.name))))
                     .put("below", joined({stops, soak.conditions, soak.readings, soak.byFigureAlone ? byFigureAlone : QString()}, dot));
         putVerdict(list.last(), soak.verdict, soak.verdictText, soak.byFigureAlone);
     }
@@ -163,7 +173,7 @@ QString measuredNote(const RestorationFacts &facts)
         note << QStringLiteral(
             "± is the uncertainty of the reading at 95 %: “within” and “outside” are said only where all of it agrees.");
     if (alone)
-        note << QStringLiteral("“By the figure alone”: the uncertainty of that reading is not on record, so how sure the word is cannot be said.");
+        note << byFigureNote;
     if (repeated)
         note << QStringLiteral("Of several readings at one place, the first as found and the last as it leaves are shown.");
     return note.join(QLatin1Char(' '));
@@ -175,16 +185,21 @@ void putSafety(const RestorationFacts &facts, Filling &filling)
     filling.put("safety_class", safety.protectionClass.isEmpty()
                                     ? QStringLiteral("The protection class is not on record.")
                                     : QStringLiteral("Protection class %1 (IEC 61140).").arg(safety.protectionClass));
-    QString note;
+    QStringList note;
     if (!safety.recorded)
-        note = QStringLiteral("No electrical safety test of this unit is on record.");
+        note << (safety.measured ? QStringLiteral("It was measured, but nothing that holds as a test is on record.")
+                                 : QStringLiteral("No electrical safety test of this unit is on record."));
     else if (safety.ruleSets.isEmpty() && safety.measured)
-        note = QStringLiteral("Limits used: those shown; which rules they come from is not on record.");
+        note << QStringLiteral("Limits used: those shown; which rules they come from is not on record.");
     else if (safety.ruleSets.isEmpty())
-        note = QStringLiteral("Which limits were used is not on record.");
+        note << QStringLiteral("Which limits were used is not on record.");
     else
-        note = QStringLiteral("Limits used: %1.").arg(isolated(safety.ruleSets));
-    filling.put("safety_note", note)
+        note << QStringLiteral("Limits used: %1.").arg(isolated(safety.ruleSets));
+    if (safety.untested)
+        note << QStringLiteral("What was not tested is named under “Not done, not tested”.");
+    if (std::any_of(safety.checks.begin(), safety.checks.end(), [](const auto &check) { return check.byFigureAlone; }))
+        note << byFigureNote;
+    filling.put("safety_note", note.join(QLatin1Char(' ')))
         .put("safety", provedList(safety.checks))
         .put("safety_by", commonByText(commonBy(safety.checks)));
     filling.put(
@@ -208,7 +223,7 @@ Filling restorationFilling(const RestorationFacts &facts)
     Filling filling;
     for (const auto &[role, colour] : ink::roles)
         filling.texts.insert(QLatin1Char('@') + QString::fromLatin1(role), QString::fromLatin1(colour));
-    filling.put("sheet", sheetName(facts));
+    filling.put("sheet", sheetName(facts)).put("stage", facts.stage);
     filling.put("number", facts.number > 0 ? QString::number(facts.number) : QString());
     filling.put("name", facts.name).put("tag", facts.tag).put("identity", joined(facts.identity, dot));
     filling.put("bench", facts.benchName).put("date", facts.date).put("worker", facts.worker);

@@ -41,6 +41,7 @@ Expected<PuttingBackFacts> gatherPuttingBack(const UnitFile &file, const BenchFi
                        QStringLiteral("nothing of it is off"),
                        {}};
     facts.madeAt = now;
+    facts.stage = stageOf(file.unit);
     facts.name = nameOf(file.unit);
     facts.identity = identityOf(file.unit, facts.name);
     facts.benchName = plainText(bench.setting(settings::benchName));

@@ -28,6 +28,7 @@ RestorationFacts::Proved provedFact(const Proof &proof)
         std::swap(fact.text, fact.result);
     fact.cameOut = toWord(proof.cameOut);
     fact.cameOutText = QString(fact.cameOut).replace(QLatin1Char('_'), QLatin1Char(' '));
+    fact.made = proof.cameOut == ProofOutcome::Passed || proof.cameOut == ProofOutcome::Failed;
     fact.instrument = plainText(proof.instrument);
     QStringList by;
     if (proof.doneOn.isValid())
@@ -47,8 +48,16 @@ RestorationFacts::Proved safetyFact(const SafetyReading &check, const BenchFile 
     fact.result = plainText(check.result());
     if (const QString conditions = plainText(reading.conditions); !conditions.isEmpty())
         fact.result += QStringLiteral(", ") + conditions;
-    fact.cameOut = toWord(check.verdict == Verdict::Within ? ProofOutcome::Passed : ProofOutcome::Failed);
-    fact.cameOutText = fact.cameOut;
+    if (!check.wanted.isNone())
+        fact.result += check.ruleSet.isEmpty() ? QStringLiteral(" (whose limit that is, is not on record)")
+                                               : QStringLiteral(" (limit by %1)").arg(plainText(check.ruleSet));
+    if (reading.phase != Phase::AsItLeaves)
+        fact.result += reading.phase == Phase::AsFound ? QStringLiteral("; as found, not measured as it leaves")
+                                                       : QStringLiteral("; during the work, not as it leaves");
+    fact.cameOut = toWord(check.verdict);
+    fact.cameOutText = verdictText(check.verdict);
+    fact.made = check.decided();
+    fact.byFigureAlone = check.verdict != Verdict::NoLimit && !reading.uncertainty;
     fact.instrument = plainText(meter ? meter->name : reading.meterName);
     fact.by = dayText(reading.at.toTimeZone(now.timeZone()).date());
     return fact;
@@ -133,6 +142,7 @@ RestorationFacts gatherRestoration(const UnitFile &file, const BenchFile &bench,
     const Unit &unit = file.unit;
     RestorationFacts facts;
     facts.tag = tagText(unit.tag);
+    facts.stage = stageOf(unit);
     facts.name = nameOf(unit);
     facts.identity = identityOf(unit, facts.name);
     facts.benchName = plainText(bench.setting(settings::benchName));
@@ -160,7 +170,13 @@ RestorationFacts gatherRestoration(const UnitFile &file, const BenchFile &bench,
     facts.soaked = soakedFacts(file, now);
 
     QStringList ruleSets;
+    const auto addRules = [&ruleSets](const QString &text) {
+        if (const QString rules = plainText(text); !rules.isEmpty() && !ruleSets.contains(rules))
+            ruleSets << rules;
+    };
     for (const Proof &proof : file.all<Proof>()) {
+        if (proof.cameOut == ProofOutcome::NotTested)
+            continue; // said once, under what was not done
         const RestorationFacts::Proved fact = provedFact(proof);
         if (fact.text.isEmpty()) {
             ++vague;
@@ -171,15 +187,17 @@ RestorationFacts gatherRestoration(const UnitFile &file, const BenchFile &bench,
             continue;
         }
         facts.safety.checks << fact;
-        facts.safety.recorded =
-            facts.safety.recorded || proof.cameOut == ProofOutcome::Passed || proof.cameOut == ProofOutcome::Failed;
-        if (const QString rules = plainText(proof.ruleSet); !rules.isEmpty() && !ruleSets.contains(rules))
-            ruleSets << rules;
+        facts.safety.recorded = facts.safety.recorded || fact.made;
+        addRules(proof.ruleSet);
     }
-    for (const SafetyReading &each : safetyReadingsBesideProofs(file)) {
+    const SafetyRecord safety = safetyRecord(file);
+    for (const SafetyReading &each : safety.readings) {
         facts.safety.checks << safetyFact(each, bench, now);
-        facts.safety.recorded = facts.safety.measured = true;
+        facts.safety.recorded = facts.safety.recorded || each.decided();
+        facts.safety.measured = true;
+        addRules(each.ruleSet);
     }
+    facts.safety.untested = !safety.untested.isEmpty();
     facts.safety.ruleSets = ruleSets.join(QStringLiteral(", "));
     facts.safety.protectionClass = unit.protectionClass ? toWord(*unit.protectionClass) : QString();
 

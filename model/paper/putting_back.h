@@ -21,6 +21,7 @@ struct PuttingBackFacts {
     int edition = 0;
     QDateTime madeAt;
     QString tag;
+    QString stage; ///< of the unit at that time
     QString name;
     QStringList identity;
     QString benchName;

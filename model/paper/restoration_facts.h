@@ -49,10 +49,12 @@ struct RestorationFacts {
     struct Proved {
         QString text;
         QString result;
-        QString cameOut; ///< word of the enum
+        QString cameOut; ///< word of the outcome; of a reading, of its verdict
         QString cameOutText;
         QString instrument;
-        QString by; ///< date and initials
+        QString by;                 ///< date and initials
+        bool made = false;          ///< it says how something came out
+        bool byFigureAlone = false; ///< as in Measured
     };
     struct Soaked {
         QString name;
@@ -75,7 +77,8 @@ struct RestorationFacts {
         QString ruleSets;
         QList<Proved> checks;
         bool recorded = false; ///< at least one check was passed or failed
-        bool measured = false; ///< at least one of them is a reading held against its own limit
+        bool measured = false; ///< at least one row is a reading held against its own limit
+        bool untested = false; ///< something of it is named under "not done"
     };
     /// A plain line with its heading: "Looks", "clean, lid scratched".
     struct Labelled {
@@ -86,6 +89,7 @@ struct RestorationFacts {
     QString tag;
     int number = 0;  ///< of this sheet among the bench's; 0 while it is a draft that was not handed over
     int edition = 0; ///< of this unit's sheets, from 1
+    QString stage;   ///< of the unit at that time: "proving", "closed, sold"
     QString name;
     QStringList identity; ///< "Serial 1180427", "made about 1988" …
     QString benchName;
@@ -100,7 +104,7 @@ struct RestorationFacts {
     QList<Work> work;
     QList<Measured> measured;
     QString oneMeter; ///< the meter of all readings, where it is one
-    QList<Proved> proved;
+    QList<Proved> proved; ///< without those that were not tested: they stand in notDone
     QList<Soaked> soaked;
     QList<Fitted> fitted;
     QStringList notDone;

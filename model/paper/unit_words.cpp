@@ -24,6 +24,14 @@ QString dayText(const QDate &day)
     return QLocale::c().toString(day, QStringLiteral("d MMMM yyyy"));
 }
 
+QString stageOf(const Unit &unit)
+{
+    QString text = toWord(unit.stage);
+    if (unit.stage == Stage::Closed && unit.outcome)
+        text += QStringLiteral(", ") + toWord(*unit.outcome);
+    return text.replace(QLatin1Char('_'), QLatin1Char(' '));
+}
+
 QString nameOf(const Unit &unit)
 {
     // A name that is only praise gives way to maker and model.

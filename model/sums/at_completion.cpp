@@ -7,7 +7,7 @@
 
 namespace ts {
 
-Completion atCompletion(const CostSheet &sheet, const UnitFile &file, const BenchFile &bench, const QDateTime &now)
+Completion atCompletion(const CostSheet &sheet, const UnitFile &file, const BenchFile &bench)
 {
     const bool closed = file.unit.stage == Stage::Closed;
     const MoneySettings settings = MoneySettings::of(bench);
@@ -55,11 +55,9 @@ Completion atCompletion(const CostSheet &sheet, const UnitFile &file, const Benc
     }
     // Break-even moves by the costs still to come alone where the price sets the fee; so it is solved again.
     if (sheet.toDate(CostKey::BreakEven)) {
-        const Channel *channel = channelFor(file, bench);
-        const QList<FeeRule> rules = channel ? rulesOn(bench, channel->id, now.toUTC().date()) : QList<FeeRule>();
         if (closed)
             put(CostKey::BreakEven, sheet.toDate(CostKey::BreakEven));
-        else if (const auto price = breakEven(spent + toDate(CostKey::CarriageOut), rules))
+        else if (const auto price = breakEven(spent + toDate(CostKey::CarriageOut) + sheet.feeBesideRules, sheet.rules))
             put(CostKey::BreakEven, Money(price->minor(), sheet.currency));
     }
     return made;

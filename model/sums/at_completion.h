@@ -16,6 +16,6 @@ struct Completion {
 /// Costs: as they are to date, and parts that are needed but not ordered yet; consumables and outside work at least as planned;
 /// the overhead of the minutes still to come. Resale, fees and carriage as the sheet has them to date. A likely
 /// value with its spread is the forecast's, not this column's.
-[[nodiscard]] Completion atCompletion(const CostSheet &sheet, const UnitFile &file, const BenchFile &bench, const QDateTime &now);
+[[nodiscard]] Completion atCompletion(const CostSheet &sheet, const UnitFile &file, const BenchFile &bench);
 
 } // namespace ts

@@ -42,7 +42,7 @@ CategoryFacts factsOf(Category category)
                        "first, middle and last track, search and pause:track,search,pause,skip",
                        "line and digital outlets:outlet,output,line,digital", "headphone outlet:headphone",
                        "keys, display and remote:key,button,display,remote"}),
-                {worn("Laser pickup, hours unknown:pickup,laser,optical"), worn("Tray belt:belt"), worn(electrolytics, true)}};
+                {worn("Laser pickup (hours unknown):pickup,laser,optical"), worn("Tray belt:belt"), worn(electrolytics, true)}};
     case Category::CassetteDeck:
         return {
             true,
@@ -52,7 +52,7 @@ CategoryFacts factsOf(Category category)
                    "auto-stop:auto-stop,auto stop,autostop", "speed and flutter:speed,flutter,wow", "azimuth:azimuth",
                    "record and erase:record,erase", "noise reduction:noise reduction,nr", "meters and counter:meter,counter,vu",
                    "line inlets and outlets:outlet,output,line,input,inlet", "headphone outlet:headphone"}),
-            {worn("Belts:belt"), worn("Pinch roller:pinch"), worn("Heads, wear not renewed:head"), worn(electrolytics, true)}};
+            {worn("Belts:belt"), worn("Pinch roller:pinch"), worn("Heads (worn as they came):head"), worn(electrolytics, true)}};
     case Category::Turntable:
         return {true,
                 true,
@@ -60,7 +60,7 @@ CategoryFacts factsOf(Category category)
                 areas({"each speed, cold and warm:speed,rpm,strobe",
                        "automatic start, lift and return:automatic,auto,lift,lower,return,cue", "anti-skate:skat", "hum:hum",
                        "both channels alike:channel,balance,outlet,output", "condition of the stylus:stylus,cartridge"}),
-                {worn("Stylus, hours unknown:stylus,cartridge"), worn("Drive belt or idler:belt,idler")}};
+                {worn("Stylus (hours unknown):stylus,cartridge"), worn("Drive belt or idler:belt,idler")}};
     case Category::AmplifierReceiver:
         return {true,
                 true,
@@ -89,8 +89,8 @@ CategoryFacts factsOf(Category category)
                        "fast wind and stopping from it at full and empty reel:wind,stop,brake",
                        "auto-stop:auto-stop,auto stop,autostop", "flutter:flutter,wow", "meters and counter:meter,counter,vu",
                        "heads looked at:head"}),
-                {worn("Pinch roller, belts and idlers:pinch,belt,idler"), worn("Brake felts:brake,felt"),
-                 worn("Heads, wear not renewed:head"), worn(electrolytics, true)}};
+                {worn("Pinch roller:pinch"), worn("Belts and idlers:belt,idler"), worn("Brake felts:brake,felt"),
+                 worn("Heads (worn as they came):head"), worn(electrolytics, true)}};
     case Category::Loudspeaker:
         return {
             false,

@@ -152,7 +152,7 @@ private:
         channel = channel ? channel : channelFor(m_file, m_bench);
         if (channel) {
             m_sheet.channel = channel->name;
-            m_rules = rulesOn(m_bench, channel->id, m_day);
+            m_rules = m_sheet.rules = rulesOn(m_bench, channel->id, m_day);
         }
         const Money feesPaid = paid({SpendKind::SellingFee});
         const Money carriagePaid = paid({SpendKind::CarriageOut, SpendKind::Packing});
@@ -176,8 +176,8 @@ private:
         // What must be covered before any fee that depends on the price.
         m_toCover.planned = m_plan ? plus(m_spent.planned, carriage.planned) : std::nullopt;
         m_toCover.toDate = plus(m_spent.toDate, carriage.toDate);
-        if (!m_soldFor)
-            m_toCover.toDate = plus(m_toCover.toDate, feesPaid);
+        m_sheet.feeBesideRules = m_soldFor && !m_rules.isEmpty() ? Money(0, m_currency) : feesPaid;
+        m_toCover.toDate = plus(m_toCover.toDate, m_sheet.feeBesideRules);
         return everything;
     }
 

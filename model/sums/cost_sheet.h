@@ -70,7 +70,9 @@ struct CostSheet {
     QString resaleFrom; ///< "median of 11 sold comparables", "plan", "sold", or empty
     int soldComparables = 0;
     QString channel;     ///< name of the channel whose fees were taken; empty: none
-    QStringList remarks; ///< what the figures leave out, one sentence each
+    QList<FeeRule> rules; ///< of that channel, on the day of the sale, else today
+    Money feeBesideRules; ///< selling fee really paid that the rules do not give again: to be covered like any cost
+    QStringList remarks;  ///< what the figures leave out, one sentence each
 
     [[nodiscard]] const CostLine *line(CostKey key) const;
     [[nodiscard]] std::optional<Money> planned(CostKey key) const;
@@ -79,7 +81,8 @@ struct CostSheet {
 
 /// The sheet. Planned: what was paid at purchase, the plan's parts, minutes, likely resale, carriage and packing. To date: what
 /// was spent; below Spent as if sold now at the middle resale (resale.h), else the plan's likely; once a sale is
-/// recorded, the sale, its fees and its carriage as they were. Fees by the rules of `now`'s day.
+/// recorded, the sale, its fees and its carriage as they were. Fees by the rules of `now`'s day. The break-even price covers the fee
+/// that the rules give at that price; where there are none, or nothing is sold yet, the fee really paid.
 [[nodiscard]] CostSheet costSheet(const UnitFile &file, const BenchFile &bench, const QDateTime &now);
 /// The same with an estimate that was made already, from other units' comparables too.
 [[nodiscard]] CostSheet costSheet(const UnitFile &file, const BenchFile &bench, const QDateTime &now, const Resale &resale);

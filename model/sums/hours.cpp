@@ -4,13 +4,17 @@
 
 namespace ts {
 
-QList<TimePiece> timePieces(const UnitFile &file, const QDateTime &now)
+namespace {
+
+/// A span of the clock, in milliseconds.
+struct Stretch {
+    qint64 from;
+    qint64 to;
+    const ClockSpan *span;
+};
+
+QList<Stretch> stretchesOf(const UnitFile &file, const QDateTime &now)
 {
-    struct Stretch {
-        qint64 from;
-        qint64 to;
-        const ClockSpan *span;
-    };
     QList<Stretch> stretches;
     for (const ClockSpan &span : file.all<ClockSpan>()) {
         if (span.removed || !span.startedAt.isValid())
@@ -21,7 +25,20 @@ QList<TimePiece> timePieces(const UnitFile &file, const QDateTime &now)
     }
     std::sort(stretches.begin(), stretches.end(),
               [](const Stretch &a, const Stretch &b) { return a.from != b.from ? a.from < b.from : a.span->id < b.span->id; });
+    return stretches;
+}
 
+bool within(const QList<Stretch> &stretches, const QDateTime &when)
+{
+    const qint64 at = when.toMSecsSinceEpoch();
+    return std::any_of(stretches.cbegin(), stretches.cend(), [at](const Stretch &each) { return each.from <= at && at <= each.to; });
+}
+
+} // namespace
+
+QList<TimePiece> timePieces(const UnitFile &file, const QDateTime &now)
+{
+    const QList<Stretch> stretches = stretchesOf(file, now);
     QList<TimePiece> pieces;
     qint64 latest = stretches.isEmpty() ? 0 : stretches.first().from;
     for (const Stretch &stretch : stretches) {
@@ -36,13 +53,15 @@ QList<TimePiece> timePieces(const UnitFile &file, const QDateTime &now)
     for (const Step &step : file.all<Step>()) {
         if (step.removed || !step.minutes)
             continue;
-        const qint64 at = step.at.toMSecsSinceEpoch();
-        const bool whileRunning = std::any_of(stretches.cbegin(), stretches.cend(),
-                                              [at](const Stretch &stretch) { return stretch.from <= at && at <= stretch.to; });
-        if (!whileRunning)
+        if (!within(stretches, step.at))
             pieces << TimePiece{step.at, 0, *step.minutes, true};
     }
     return pieces;
+}
+
+bool withinClock(const UnitFile &file, const QDateTime &at)
+{
+    return within(stretchesOf(file, at), at);
 }
 
 Hours hoursOf(const UnitFile &file, const QDateTime &now)

@@ -23,6 +23,8 @@ struct TimePiece {
 };
 /// The pieces that the rule below adds up; overlaps are in the earlier one, steps within a span in none.
 [[nodiscard]] QList<TimePiece> timePieces(const UnitFile &file, const QDateTime &now);
+/// Whether the minutes of a step recorded at that time, and not later than now, are in the clock's already (rule 4 below).
+[[nodiscard]] bool withinClock(const UnitFile &file, const QDateTime &at);
 /// Milliseconds by the clock as whole minutes, half up.
 [[nodiscard]] inline int wholeMinutes(qint64 ms)
 {

@@ -52,31 +52,37 @@ public:
 
 private:
     void say(const QString &text) { m_found << sentence(text); }
+    /// Several things of one kind, parted by semicolons: many of them have commas inside. Nothing where there is none.
+    void sayOf(const QString &beginning, const QStringList &things)
+    {
+        QStringList lines;
+        for (const QString &each : things)
+            if (const QString line = each.simplified(); !line.isEmpty())
+                lines << (line.endsWith(QLatin1Char('.')) ? line.chopped(1) : line);
+        if (!lines.isEmpty())
+            say(beginning + lines.join(QStringLiteral("; ")));
+    }
 
     void proofs()
     {
+        QStringList untested;
         for (const Proof &proof : m_file.all<Proof>())
-            if (!proof.removed && proof.cameOut == ProofOutcome::NotTested)
-                say(QStringLiteral("Not tested: ") + proof.text);
+            if (!proof.removed && proof.cameOut == ProofOutcome::NotTested && proof.kind != ProofKind::ElectricalSafety)
+                untested << proof.text;
+        sayOf(QStringLiteral("Not tested: "), untested);
     }
 
     void safety()
     {
-        const auto &all = m_file.all<Proof>();
-        if (!mainsPowered(m_file.unit) || std::any_of(all.cbegin(), all.cend(), [](const Proof &p) {
-                return !p.removed && p.kind == ProofKind::ElectricalSafety;
-            }))
-            return;
+        const SafetyRecord record = safetyRecord(m_file);
         QStringList undecided;
-        for (const SafetyReading &each : safetyReadings(m_file)) {
-            if (each.decided())
-                return;
-            undecided << each.reading.name;
-        }
-        say(undecided.isEmpty() ? QStringLiteral("No electrical safety test is recorded")
-                                : QStringLiteral("Electrical safety was measured, but nothing can be said from it, for want of a limit or "
-                                                 "of a surer meter: ") +
-                                      undecided.join(QStringLiteral("; ")));
+        for (const SafetyReading &each : record.readings)
+            if (!each.decided() && each.reading.phase == Phase::AsItLeaves)
+                undecided << each.reading.name;
+        if (!record.tested && record.proofs.isEmpty() && record.untested.isEmpty() && undecided.isEmpty() && mainsPowered(m_file.unit))
+            say(QStringLiteral("No electrical safety test is recorded"));
+        sayOf(QStringLiteral("Electrical safety was measured, but nothing can be said from it, for want of a limit or of a surer meter: "), undecided);
+        sayOf(QStringLiteral("Electrical safety, not tested: "), record.untested);
     }
 
     /// Areas of the category that neither a proof nor a reading as it leaves speaks of.
@@ -94,8 +100,7 @@ private:
         for (const AcceptanceArea &area : m_facts.acceptance)
             if (!speaksOf(text, area.words))
                 missing << area.name;
-        if (!missing.isEmpty())
-            say(QStringLiteral("No test is recorded of: ") + missing.join(QStringLiteral("; ")));
+        sayOf(QStringLiteral("No test is recorded of: "), missing);
     }
 
     void readings()
@@ -114,8 +119,7 @@ private:
         for (const Reading &reading : latestReadings(m_file))
             if (reading.point.isNull() && !hasLeaving({}, reading.name) && !without.contains(reading.name, Qt::CaseInsensitive))
                 without << reading.name;
-        if (!without.isEmpty())
-            say(QStringLiteral("Not measured as it leaves: ") + without.join(QStringLiteral("; ")));
+        sayOf(QStringLiteral("Not measured as it leaves: "), without);
         for (const Reading &reading : leaving)
             if (verdictOf(reading) == Verdict::TooCloseToCall)
                 say(QStringLiteral("Too close to call with the meter used: ") + reading.name);
@@ -189,8 +193,7 @@ private:
                 say(QStringLiteral("%1: renewed only at %2, the rest as found")
                         .arg(parts.name, positions.join(QStringLiteral(", "))));
         }
-        if (!none.isEmpty())
-            say(QStringLiteral("Not recorded as renewed, so as found: ") + none.join(QStringLiteral("; ")));
+        sayOf(QStringLiteral("Not recorded as renewed, so as found: "), none);
     }
 
     const UnitFile &m_file;

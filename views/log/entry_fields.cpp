@@ -13,6 +13,8 @@ public:
     static EntryField field(const char *column, const QString &label, FieldForm form = FieldForm::Line) { return {QString::fromLatin1(column), label, form}; }
     static EntryField when() { return field("at", tr("When"), FieldForm::Instant); }
 
+    static EntryField ofSymptom() { return field("symptom", tr("For"), FieldForm::Symptom); }
+
     static Fields reading()
     {
         return {field("name", tr("Where")),
@@ -26,12 +28,13 @@ public:
     static Fields cause(bool settled)
     {
         if (settled)
-            return {field("text", tr("Cause"), FieldForm::Long), field("reason", tr("Because"), FieldForm::Long), field("settled_at", tr("When"), FieldForm::Instant)};
+            return {field("text", tr("Cause"), FieldForm::Long), field("reason", tr("Because"), FieldForm::Long), ofSymptom(), field("settled_at", tr("When"), FieldForm::Instant)};
         return {field("text", tr("Cause"), FieldForm::Long),
                 field("weight", tr("Weight"), FieldForm::Share),
                 field("fix_minutes", tr("Time to fix"), FieldForm::Minutes),
                 field("fix_cost", tr("Cost to fix"), FieldForm::Price),
                 field("fix_odds", tr("Odds of the fix"), FieldForm::Share),
+                ofSymptom(),
                 when()};
     }
     static Fields need(bool later)
@@ -43,14 +46,15 @@ public:
                       field("position", tr("Where")),
                       field("old_value", tr("In place of")),
                       field("supplier", tr("From")),
-                      field("due", tr("Due"), FieldForm::Day)};
+                      field("due", tr("Due"), FieldForm::Day),
+                      ofSymptom()};
         fields << (later ? field("state_since", tr("Since"), FieldForm::Instant) : when());
         return fields;
     }
     static Fields check(bool came)
     {
         Fields fields{field("text", tr("Check"), FieldForm::Long), field("minutes", tr("Minutes"), FieldForm::Minutes), field("came_out", tr("Came out"), FieldForm::Choice),
-                      field("result", tr("Result"))};
+                      field("result", tr("Result")), ofSymptom()};
         fields << (came ? field("done_at", tr("When"), FieldForm::Instant) : when());
         return fields;
     }
@@ -74,7 +78,7 @@ public:
     static Fields step()
     {
         return {field("text", tr("What was done"), FieldForm::Long), field("minutes", tr("Minutes"), FieldForm::Minutes), field("kind", tr("Kind"), FieldForm::Choice),
-                field("position", tr("Where")), field("before", tr("Before")), field("after", tr("After")), when()};
+                field("position", tr("Where")), field("before", tr("Before")), field("after", tr("After")), ofSymptom(), when()};
     }
     static Fields soak(bool ended)
     {

@@ -5,7 +5,7 @@
 namespace ts {
 
 /// How a field of an entry is typed.
-enum class FieldForm { Line, Long, Minutes, Count, Share, Price, Value, Spread, Wanted, Instant, Day, Choice };
+enum class FieldForm { Line, Long, Minutes, Count, Share, Price, Value, Spread, Wanted, Instant, Day, Choice, Symptom };
 
 /// One column of a record as it is edited in the log.
 struct EntryField {
@@ -18,7 +18,7 @@ struct EntryField {
 /// here.
 [[nodiscard]] QList<EntryField> fieldsOf(const Event &event);
 
-/// What a field begins with; it reads back as the same. A choice gives its stored word, an instant its stored form.
+/// What a field begins with; it reads back as the same. A choice gives its stored word, an instant its stored form, a symptom its id.
 [[nodiscard]] QString fieldText(const Kind &kind, const Row &row, const EntryField &field);
 
 /// The row with a field as typed. Refused with the field's name where what is typed is not of its form.

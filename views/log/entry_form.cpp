@@ -27,6 +27,7 @@ int widthOf(FieldForm form)
     switch (form) {
     case FieldForm::Long:
     case FieldForm::Line:
+    case FieldForm::Symptom:
         return 50;
     case FieldForm::Wanted:
         return 36;
@@ -38,6 +39,19 @@ int widthOf(FieldForm form)
     default:
         return 22;
     }
+}
+
+/// The symptoms of the unit to choose from, and none of them.
+QComboBox *symptomField(const UnitFile &file, const QString &stored)
+{
+    auto *box = new QComboBox;
+    box->addItem(EntryForm::tr("no symptom, by itself"), QString());
+    for (const Symptom &symptom : file.all<Symptom>())
+        if (!symptom.removed || symptom.id.text() == stored)
+            box->addItem(symptom.text.simplified(), symptom.id.text());
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setCurrentIndex(qMax(0, box->findData(stored)));
+    return box;
 }
 
 QDateTimeEdit *instantField(const QString &stored)
@@ -110,6 +124,9 @@ QWidget *EntryForm::makeField(const EntryField &field)
             box->addItem(shown::word(word), word);
         box->setCurrentIndex(box->findData(text));
         made = box;
+    } else if (field.form == FieldForm::Symptom) {
+        made = symptomField(m_work.file(), text);
+        made->setParent(this);
     } else if (field.form == FieldForm::Instant) {
         made = instantField(text);
         made->setParent(this);

@@ -108,6 +108,7 @@ QString fieldText(const Kind &kind, const Row &row, const EntryField &field)
     case FieldForm::Long:
     case FieldForm::Instant:
     case FieldForm::Choice:
+    case FieldForm::Symptom:
         break;
     }
     return plain.toString();
@@ -183,6 +184,7 @@ Expected<Row> withField(const Kind &kind, const Row &row, const EntryField &fiel
         return after;
     }
     case FieldForm::Instant:
+    case FieldForm::Symptom:
         cells.set(after, text.isEmpty() ? QVariant() : QVariant(text));
         return after;
     case FieldForm::Line:

@@ -82,7 +82,7 @@ void MoneyPage::refresh()
 {
     const Resale resale = resaleOf(file(), bench(), {}, ResaleTerms::of(file(), bench(), work().today()));
     const CostSheet sheet = costSheet(file(), bench(), work().now(), resale);
-    const Completion completion = atCompletion(sheet, file(), bench(), work().now());
+    const Completion completion = atCompletion(sheet, file(), bench());
     m_costs->refresh(sheet, completion);
     QStringList remarks{completion.why};
     if (!sheet.resaleFrom.isEmpty())

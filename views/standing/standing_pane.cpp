@@ -189,7 +189,7 @@ void StandingPane::showCauses()
 void StandingPane::showMoney()
 {
     const CostSheet sheet = costSheet(m_work.file(), m_work.bench(), m_work.now());
-    const Completion done = atCompletion(sheet, m_work.file(), m_work.bench(), m_work.now());
+    const Completion done = atCompletion(sheet, m_work.file(), m_work.bench());
     const auto known = [&done](CostKey key) { return done.lines.contains(key) ? std::optional(done.lines.value(key)) : std::nullopt; };
     const auto put = [](StandLine *line, const std::optional<Money> &money, bool strong) {
         line->setVisible(money.has_value());
