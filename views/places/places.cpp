@@ -4,7 +4,7 @@
 #include "views/photos/photos_place.h"
 #include "views/places/history_place.h"
 #include "views/places/ledger_place.h"
-#include "views/places/model_notes_place.h"
+#include "views/notes/model_notes_place.h"
 #include "views/places/overview_place.h"
 #include "views/places/parts_store_place.h"
 #include "views/settings/settings_place.h"
