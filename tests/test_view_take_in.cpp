@@ -55,6 +55,41 @@ private Q_SLOTS:
         QVERIFY(units(desk).isEmpty());
     }
 
+    void whatIsKnownOfTheModelIsOfferedAtOnce()
+    {
+        OpenDesk desk;
+        wantOk(desk.create(m_books.fresh(QStringLiteral("sqlite"))));
+        Maker maker = desk->maker();
+        ModelNotes notes = maker.fresh<ModelNotes>();
+        notes.maker = QStringLiteral("Brenlow");
+        notes.makerModel = QStringLiteral("TT-21");
+        KnownTeardown platter = maker.fresh<KnownTeardown>();
+        platter.modelNotes = notes.id;
+        platter.what = QStringLiteral("platter");
+        TestPoint speed = maker.fresh<TestPoint>();
+        speed.modelNotes = notes.id;
+        speed.name = QStringLiteral("speed");
+        wantOk(desk->apply(Change(QStringLiteral("Notes")).add(notes).add(platter).add(speed)));
+        WindowUnderTest window(*desk);
+        for (const bool known : {false, true}) {
+            window.workspace().takeIn();
+            for (const char *text : {"Brenlow thing", "Turn", "Brenlow", known ? "tt-21" : "TT-99"}) {
+                type(window, text);
+                press(window, Qt::Key_Tab);
+            }
+            press(window, Qt::Key_Return);
+            QPushButton *bring = buttonWith(*page(window), QStringLiteral("Bring it all"));
+            QCOMPARE(bring != nullptr, known);
+            if (bring)
+                bring->click();
+        }
+        const auto points = desk->list<TestPoint>(QStringLiteral("unit"), units(desk).last().id.text());
+        QCOMPARE(points->size(), 1);
+        QCOMPARE(points->first().name, QStringLiteral("speed"));
+        QCOMPARE(desk->list<TeardownItem>()->size(), 1);
+        QVERIFY(!buttonWith(*page(window), QStringLiteral("Bring it all")));
+    }
+
     void everythingElseByTab()
     {
         OpenDesk desk;

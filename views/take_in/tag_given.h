@@ -4,6 +4,7 @@
 #include "views/workplace.h"
 
 class QLabel;
+class QPushButton;
 
 namespace ts {
 
@@ -19,7 +20,13 @@ Q_SIGNALS:
     void anotherWanted();
 
 private:
+    void offerNotes();
+    void bring();
+
     Workplace &m_work;
+    Id<Unit> m_unit;
+    QLabel *m_known;
+    QPushButton *m_bring;
     QLabel *m_says;
     QLabel *m_tag;
     QLabel *m_name;
