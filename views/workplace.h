@@ -15,7 +15,7 @@ class Thumbnails;
 /// Which of a unit's pages.
 enum class PageKey { Log, FaultFinding, Readings, Teardown, Parts, Proving, Money, Handover };
 /// The places beside the units.
-enum class PlaceKey { Units, ModelNotes, PartsStore, Ledger, Overview, History, Exchange, Settings, Photos };
+enum class PlaceKey { Units, ModelNotes, PartsStore, Ledger, Overview, History, Exchange, Settings, Photos, Sums };
 
 /// What every page works with: the desk, the unit in hand as plain copies, and where to say something. One a window.
 class Workplace : public QObject {

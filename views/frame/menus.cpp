@@ -111,6 +111,7 @@ void Menus::makeUnit(QMenu *menu)
 void Menus::makeBench(QMenu *menu)
 {
     menu->addAction(tr("Start or stop the &clock"), QKeySequence(Qt::Key_F9), m_workspace->clock(), &ClockBox::toggle);
+    menu->addAction(tr("Bench &sums"), QKeySequence(Qt::Key_F8), this, [this] { m_workspace->showPlace(PlaceKey::Sums); });
 }
 
 void Menus::makeMoney(QMenu *menu)

@@ -32,6 +32,8 @@ QString Strip::placeName(PlaceKey place)
         return tr("Lists in and out");
     case PlaceKey::Settings:
         return tr("Settings");
+    case PlaceKey::Sums:
+        return tr("Bench sums");
     }
     return {};
 }

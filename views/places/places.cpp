@@ -8,6 +8,7 @@
 #include "views/places/overview_place.h"
 #include "views/places/parts_store_place.h"
 #include "views/settings/settings_place.h"
+#include "views/sums/sums_place.h"
 
 namespace ts {
 
@@ -28,6 +29,8 @@ QWidget *makePlace(PlaceKey place, Workplace &workplace)
         return new PhotosPlace(workplace);
     case PlaceKey::Settings:
         return new SettingsPlace(workplace);
+    case PlaceKey::Sums:
+        return new SumsPlace(workplace);
     case PlaceKey::Overview:
     case PlaceKey::Units:
         break;

@@ -1,6 +1,7 @@
 #include "views/readings/soak_chart.h"
 
 #include "views/style/style.h"
+#include "views/widgets/chart_dress.h"
 #include "views/widgets/locale_text.h"
 
 #include <QChart>
@@ -43,12 +44,7 @@ void SoakChart::draw()
 {
     const Ink &ink = m_style.ink();
     QChart *chart = this->chart();
-    chart->removeAllSeries();
-    for (QAbstractAxis *axis : chart->axes())
-        chart->removeAxis(axis);
-    chart->legend()->hide();
-    chart->setBackgroundVisible(false);
-    chart->setMargins(QMargins(0, 0, gap::small, 0));
+    clearChart(*chart);
     if (m_course.points.isEmpty())
         return;
 
@@ -78,14 +74,8 @@ void SoakChart::draw()
     up->setTickCount(4);
     up->applyNiceNumbers();
     up->setTitleText(m_course.measure.text());
-    for (QValueAxis *axis : {across, up}) {
-        axis->setLabelsFont(m_style.text(0.88));
-        axis->setTitleFont(m_style.text(0.88));
-        axis->setLabelsBrush(ink.quiet);
-        axis->setTitleBrush(ink.quiet);
-        axis->setGridLineColor(ink.line);
-        axis->setLinePen(QPen(ink.line));
-    }
+    dressAxis(*across, m_style);
+    dressAxis(*up, m_style);
     across->setGridLineVisible(false);
     chart->addAxis(across, Qt::AlignBottom);
     chart->addAxis(up, Qt::AlignLeft);
