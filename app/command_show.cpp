@@ -59,16 +59,35 @@ void printStanding(QTextStream &out, const Standing &stand)
         out << "Part " << toWord(need.state) << ": " << need.text << '\n';
 }
 
+/// How many proofs from an entry on only say that they are to be made: a list that came in with the unit.
+qsizetype untestedFrom(const QList<Event> &events, qsizetype first)
+{
+    const auto untested = [](const Event &event) {
+        return event.what == EventKind::Proof && event.text.startsWith(QLatin1String("Proof not tested: "));
+    };
+    qsizetype end = first;
+    while (end < events.size() && untested(events.at(end)) && events.at(first).at.secsTo(events.at(end).at) < 60)
+        ++end;
+    return end - first;
+}
+
 void printLog(QTextStream &out, const QList<Event> &events)
 {
     QDate day;
-    for (const Event &event : events) {
+    for (qsizetype i = 0; i < events.size(); ++i) {
+        const Event &event = events.at(i);
         const QDateTime local = event.at.toLocalTime();
         if (local.date() != day) {
             day = local.date();
             out << '\n' << QLocale(QLocale::English).toString(day, QStringLiteral("dddd d MMMM yyyy")) << '\n';
         }
-        out << "  " << local.toString(QStringLiteral("HH:mm")) << "  " << event.text;
+        out << "  " << local.toString(QStringLiteral("HH:mm")) << "  ";
+        if (const qsizetype untested = untestedFrom(events, i); untested > 1) {
+            out << untested << " proofs to be made before handover\n";
+            i += untested - 1;
+            continue;
+        }
+        out << event.text;
         if (event.verdict && *event.verdict != Verdict::NoLimit)
             out << " [" << verdictText(*event.verdict) << ']';
         if (!event.detail.isEmpty())

@@ -3,6 +3,7 @@
 
 #include "model/records/tag_text.h"
 #include "model/records/taking_in.h"
+#include "model/sums/coming_in.h"
 
 #include <array>
 
@@ -133,9 +134,11 @@ Exit runTakeIn(Invocation &run)
     if (!bench)
         return run.refuse(bench.trouble());
     Maker maker = (*desk)->maker();
-    const auto arrival = arrivalOf(options, bench->currency(), maker);
+    auto arrival = arrivalOf(options, bench->currency(), maker);
     if (!arrival)
         return run.refuse(arrival.trouble());
+    const ComingIn brings = comingIn(arrival->unit, *bench, maker);
+    arrival->proofs = brings.proofs;
     const auto change = takingIn(*arrival, *bench, maker);
     if (!change)
         return run.refuse(change.trouble());
@@ -145,6 +148,9 @@ Exit runTakeIn(Invocation &run)
     if (!taken)
         return run.refuse(taken.trouble());
     run.out() << tagText(taken->tag) << '\n';
+    // The cautions of its category stand in `show`; that it is made for another mains must be read before it is plugged in.
+    for (const QString &caution : brings.mains)
+        run.remark(caution);
     return Exit::Done;
 }
 

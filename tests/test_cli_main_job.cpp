@@ -1,4 +1,5 @@
 // The job of the README, typed: from an empty workbook, or from somebody's repair records, to the sheet that a buyer gets.
+#include "model/sums/acceptance.h"
 #include "tests/program.h"
 #include "tests/workbooks.h"
 
@@ -147,9 +148,12 @@ private Q_SLOTS:
         QCOMPARE(unit.value(u"stage"_s).toString(), u"ready"_s);
         QCOMPARE(unit.value(u"hours"_s).toObject().value(u"minutes_to_date"_s).toInt(), 20);
         QCOMPARE(unit.value(u"money"_s).toObject().value(u"spent"_s).toString(), u"41.50"_s); // 30.00 + 8.40 + 2.50 + 0.60
+        Unit deck;
+        deck.category = Category::CassetteDeck;
+        deck.protectionClass = ProtectionClass::II;
         const QJsonArray proofs = unit.value(u"proofs"_s).toArray(); // an insulation reading as it leaves is one
-        QCOMPARE(proofs.size(), 1);
-        QCOMPARE(proofs.at(0).toObject(), (QJsonObject{{u"text"_s, u"insulation: 200 MΩ ± 9 MΩ, wanted at least 2 MΩ"_s},
+        QCOMPARE(proofs.size(), acceptanceFor(deck).size() + 1); // beside what its category and class ask for
+        QCOMPARE(proofs.last().toObject(), (QJsonObject{{u"text"_s, u"insulation: 200 MΩ ± 9 MΩ, wanted at least 2 MΩ"_s},
                                                        {u"came_out"_s, u"passed"_s},
                                                        {u"kind"_s, u"electrical_safety"_s}}));
         const QJsonArray papers = unit.value(u"papers"_s).toArray();
@@ -275,6 +279,29 @@ private Q_SLOTS:
         QCOMPARE(program({u"redo"_s, book}).out, u"Done again: 0001 Reading CN2.4: 11.92 V\n"_s);
         QCOMPARE(program({u"show"_s, book, u"1"_s, u"--json"_s}).json().value(u"readings"_s).toArray().size(), 1);
         QCOMPARE(program({u"show"_s, book, u"1"_s, u"--json"_s}).json().value(u"stage"_s).toString(), u"shelved"_s);
+    }
+
+    void takingInBringsWhatTheWindowBrings()
+    {
+        const QString book = m_books.fresh(u"sqlite"_s);
+        TS_RUN(u"new"_s, book);
+        TS_RUN(u"set"_s, book, u"mains"_s, u"230 V 50 Hz"_s);
+        const Answer taken = program({u"take-in"_s, book, u"--name"_s, u"Tarrick T-9"_s, u"--category"_s, u"tuner"_s, u"--class"_s, u"I"_s, u"--mains"_s, u"117 V 60 Hz"_s});
+        QCOMPARE(taken.status, 0);
+        QCOMPARE(taken.out, u"0001\n"_s); // the tag alone, for scripts
+        QVERIFY2(taken.err.contains(u"117"_s), taken.told().constData()); // before it is plugged in
+        OpenDesk desk;
+        wantOk(desk.open(book));
+        const auto file = desk->unitFile(desk->list<Unit>()->first().id);
+        wantOk(file);
+        QStringList proofs;
+        for (const Proof &proof : file->all<Proof>())
+            proofs << proof.text;
+        QStringList wanted;
+        for (const AcceptanceLine &line : acceptanceFor(file->unit))
+            wanted << line.text;
+        QCOMPARE(proofs, wanted);
+        QVERIFY(wanted.contains(u"Protective earth: touchable metal to the earth pin"_s));
     }
 
     void anOwnerIsOnePerson()

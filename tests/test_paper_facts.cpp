@@ -359,6 +359,26 @@ private Q_SLOTS:
         QVERIFY(pictures.first().caption.startsWith(QStringLiteral("As it arrived, 22 November")));
         QVERIFY(pictures.last().caption.startsWith(QStringLiteral("As it leaves")));
 
+        // Asked of a workbook, only what goes on the sheet is read, and a broken one gives its place to the next.
+        const auto readOf = [&sample](bool marked, int broken) {
+            QList<Photo> records;
+            QHash<Id<Photo>, QByteArray> kept;
+            for (const PaperPhoto &photo : std::as_const(sample.photos)) {
+                records << photo.record;
+                records.last().onSheet = marked;
+                kept.insert(photo.record.id, records.size() - 1 == broken ? QByteArray("no picture") : photo.jpeg);
+            }
+            int read = 0;
+            const auto list = photosForSheet(records, [&](const Photo &photo) {
+                ++read;
+                return Expected<QByteArray>(kept.value(photo.id));
+            });
+            return QPair<int, qsizetype>(read, list->size());
+        };
+        QCOMPARE(readOf(false, -1), qMakePair(2, qsizetype(2)));
+        QCOMPARE(readOf(true, -1), qMakePair(8, qsizetype(8)));
+        QCOMPARE(readOf(true, 0), qMakePair(9, qsizetype(8)));
+
         sample.photos = {PaperPhoto{sample.photos.first().record, QByteArray("no picture")}};
         QCOMPARE(sample.facts().pictures.size(), 0);
     }

@@ -1,6 +1,9 @@
 // The acceptance lists that ship, and how they come onto a unit.
 #include "model/sums/acceptance.h"
+#include "model/records/settings.h"
 #include "model/sums/category_facts.h"
+#include "model/sums/coming_in.h"
+#include "model/sums/mains_match.h"
 #include "model/sums/standing.h"
 #include "tests/testing.h"
 
@@ -69,6 +72,25 @@ private Q_SLOTS:
         for (const Category category : {Category::Tuner, Category::Loudspeaker})
             for (const AcceptanceLine &line : acceptanceFor(unitOf(category, ProtectionClass::III).unit))
                 QVERIFY(line.kind != ProofKind::ElectricalSafety);
+    }
+
+    void byWhateverDoorAUnitComesInItBringsTheSame()
+    {
+        UnitFile file = unitOf(Category::Tuner, ProtectionClass::I);
+        file.unit.mains = QStringLiteral("117 V 60 Hz");
+        BenchFile bench;
+        Setting mains;
+        mains.name = settings::mains;
+        mains.value = QStringLiteral("230 V 50 Hz");
+        bench.all<Setting>() << mains;
+        const ComingIn brings = comingIn(file.unit, bench, m_maker);
+        QCOMPARE(brings.proofs.size(), acceptanceFor(file.unit).size());
+        for (const Proof &proof : brings.proofs)
+            QVERIFY(proof.unit == file.unit.id && proof.cameOut == ProofOutcome::NotTested);
+        QCOMPARE(brings.cautions, cautions(file, bench));
+        QVERIFY(!brings.cautions.isEmpty());
+        QCOMPARE(brings.mains, mainsCautions(file.unit, mains.value));
+        QVERIFY(!brings.mains.isEmpty());
     }
 
     void aListComesOnceAndAsOneChange()

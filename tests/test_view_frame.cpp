@@ -126,6 +126,54 @@ private Q_SLOTS:
         QVERIFY((*newest)->verify()->isEmpty());
     }
 
+    void theWindowIsGoneBeforeTheCopyIsMade()
+    {
+        Memory memory(m_books.path(QStringLiteral("gone.ini")));
+        const QString folder = m_books.path(QStringLiteral("gone-copies"));
+        memory.setBackupFolder(folder);
+        const QString book = m_books.path(QStringLiteral("gone.turnscrew"));
+        { QVERIFY(through(true, book)); }
+        const BackupPlan plan = backupPlan(book, folder);
+        const auto open = [&](MainWindow &window) {
+            window.show();
+            return window.openBook(book) && window.workspace()->work().record(window.workspace()->work().settingChange(QStringLiteral("worker"), folder));
+        };
+        {
+            MainWindow window(doors(), *m_style, memory);
+            QVERIFY(open(window));
+            struct Hidden : QObject {
+                std::function<void()> then;
+                bool eventFilter(QObject *, QEvent *event) override
+                {
+                    if (event->type() == QEvent::Hide)
+                        then();
+                    return false;
+                }
+            } hidden;
+            qsizetype copies = -1;
+            hidden.then = [&] { copies = datedBackups(plan).size(); };
+            window.installEventFilter(&hidden);
+            QVERIFY(window.close());
+            QCOMPARE(copies, 0); // none yet when it went out of sight
+            QCOMPARE(datedBackups(plan).size(), 1);
+            window.removeEventFilter(&hidden);
+        }
+        // Where no copy can be made the window comes back once to say so.
+        QFile taken(m_books.path(QStringLiteral("no-folder")));
+        QVERIFY(taken.open(QIODevice::WriteOnly));
+        memory.setBackupFolder(taken.fileName());
+        MainWindow window(doors(), *m_style, memory);
+        window.show();
+        QVERIFY(window.openBook(book));
+        QVERIFY(window.workspace()->work().record(window.workspace()->work().settingChange(QStringLiteral("worker"), QStringLiteral("R. M."))));
+        QVERIFY(!window.close());
+        QVERIFY(window.isVisible() && !window.workspace());
+        const QString said = qobject_cast<FirstStart *>(window.centralWidget())->notice()->text();
+        QVERIFY2(said.contains(QStringLiteral("No backup was made")), qPrintable(said));
+        QVERIFY(window.close());
+        QVERIFY(!window.isVisible());
+    }
+
     void listsGoInBesideTheWindow()
     {
         Memory memory(m_books.path(QStringLiteral("lists.ini")));

@@ -62,8 +62,20 @@ QList<qsizetype> choice(const QList<Photo> &photos, const std::function<bool(qsi
         return instant(a) < instant(b);
     });
 
+    // Of too many marked, the way from arrival to leaving is kept by dropping from the middle; only those that stay are looked at,
+    // and one that is no picture gives its place to another.
+    QList<qsizetype> marked;
+    std::copy_if(order.cbegin(), order.cend(), std::back_inserter(marked), [&](qsizetype i) { return photos.at(i).onSheet; });
     QList<qsizetype> chosen;
-    std::copy_if(order.cbegin(), order.cend(), std::back_inserter(chosen), [&](qsizetype i) { return photos.at(i).onSheet && usable(i); });
+    for (bool again = true; again;) {
+        chosen = marked;
+        while (chosen.size() > mostPictures)
+            chosen.removeAt(chosen.size() / 2);
+        const auto bad = std::find_if_not(chosen.cbegin(), chosen.cend(), usable);
+        again = bad != chosen.cend();
+        if (again)
+            marked.removeOne(*bad);
+    }
     if (chosen.isEmpty()) {
         const auto first = std::find_if(order.cbegin(), order.cend(), [&](qsizetype i) { return photos.at(i).phase == Phase::AsFound && usable(i); });
         const auto last = std::find_if(order.crbegin(), order.crend(), [&](qsizetype i) { return photos.at(i).phase == Phase::AsItLeaves && usable(i); });
@@ -74,9 +86,6 @@ QList<qsizetype> choice(const QList<Photo> &photos, const std::function<bool(qsi
         if (const auto any = chosen.isEmpty() ? std::find_if(order.cbegin(), order.cend(), usable) : order.cend(); any != order.cend())
             chosen << *any;
     }
-    // Too many marked: the way from arrival to leaving is kept by dropping from the middle.
-    while (chosen.size() > mostPictures)
-        chosen.removeAt(chosen.size() / 2);
     return chosen;
 }
 
@@ -87,13 +96,17 @@ Expected<QList<PaperPhoto>> photosForSheet(const QList<Photo> &photos, const Pho
     QHash<qsizetype, QByteArray> read;
     std::optional<Trouble> trouble;
     const QList<qsizetype> chosen = choice(photos, [&](qsizetype i) {
+        if (trouble || read.contains(i))
+            return !trouble;
         const auto got = bytes(photos.at(i));
         if (!got) {
             trouble = got.trouble();
             return false;
         }
+        if (jpegSize(*got).isEmpty())
+            return false;
         read.insert(i, *got);
-        return !jpegSize(*got).isEmpty();
+        return true;
     });
     if (trouble)
         return *trouble;

@@ -76,10 +76,14 @@ private:
     {
         const SafetyRecord record = safetyRecord(m_file);
         QStringList undecided;
+        QStringList before;
         for (const SafetyReading &each : record.readings)
-            if (!each.decided() && each.reading.phase == Phase::AsItLeaves)
-                undecided << each.reading.name;
-        if (!record.tested && record.proofs.isEmpty() && record.untested.isEmpty() && undecided.isEmpty() && mainsPowered(m_file.unit))
+            if (!each.decided())
+                (each.reading.phase == Phase::AsItLeaves ? undecided : before) << each.reading.name;
+        const bool proofs = record.tested || !record.proofs.isEmpty() || !record.untested.isEmpty();
+        if (!proofs && undecided.isEmpty() && !before.isEmpty())
+            sayOf(QStringLiteral("No electrical safety test is recorded as it leaves; before that was measured: "), before);
+        else if (!proofs && undecided.isEmpty() && mainsPowered(m_file.unit))
             say(QStringLiteral("No electrical safety test is recorded"));
         sayOf(QStringLiteral("Electrical safety was measured, but nothing can be said from it, for want of a limit or of a surer meter: "), undecided);
         sayOf(QStringLiteral("Electrical safety, not tested: "), record.untested);

@@ -192,8 +192,17 @@ void MainWindow::closeEvent(QCloseEvent *event)
         return;
     }
     m_memory.setState(QStringLiteral("window"), saveGeometry());
+    // Out of sight at once: the copy that is made on leaving takes its time where there are many photos.
+    hide();
     leaveBook();
     event->accept();
+    if (m_leftUnsaid.isEmpty())
+        return;
+    // Once more, to say that there is no copy; the next time it closes.
+    event->ignore();
+    showFirstStart();
+    refuse(std::exchange(m_leftUnsaid, {}));
+    show();
 }
 
 } // namespace ts

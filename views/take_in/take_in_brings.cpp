@@ -1,8 +1,6 @@
 #include "views/take_in/take_in_brings.h"
 
-#include "model/records/settings.h"
-#include "model/sums/mains_match.h"
-#include "model/sums/standing.h"
+#include "model/sums/coming_in.h"
 #include "views/style/style.h"
 #include "views/widgets/card.h"
 
@@ -45,16 +43,14 @@ TakeInBrings::TakeInBrings(Workplace &workplace, QWidget *parent) : QWidget(pare
 
 void TakeInBrings::showFor(const Arrival &arrival)
 {
-    UnitFile file;
-    file.unit = arrival.unit;
-    const QStringList mains = mainsCautions(arrival.unit, m_work.bench().setting(settings::mains));
-    m_mainsText->setText(mains.join(QLatin1Char('\n')));
-    m_mains->setHidden(mains.isEmpty());
-    const QStringList warned = cautions(file, m_work.bench());
-    m_cautionText->setText(warned.join(QStringLiteral("\n\n")));
-    m_cautions->setHidden(warned.isEmpty());
+    Maker maker = m_work.maker();
+    const ComingIn brings = comingIn(arrival.unit, m_work.bench(), maker);
+    m_mainsText->setText(brings.mains.join(QLatin1Char('\n')));
+    m_mains->setHidden(brings.mains.isEmpty());
+    m_cautionText->setText(brings.cautions.join(QStringLiteral("\n\n")));
+    m_cautions->setHidden(brings.cautions.isEmpty());
     QStringList proofs;
-    for (const Proof &proof : arrival.proofs)
+    for (const Proof &proof : brings.proofs)
         proofs << proof.text;
     m_proofText->setText(proofs.join(QLatin1Char('\n')));
     m_proofs->setHidden(proofs.isEmpty());

@@ -1,7 +1,7 @@
 #include "views/take_in/take_in_fields.h"
 
 #include "model/sums/category_guess.h"
-#include "model/sums/acceptance.h"
+#include "model/sums/coming_in.h"
 #include "model/values/plain_text.h"
 #include "views/money/plan_edit.h"
 #include "views/style/style.h"
@@ -216,7 +216,7 @@ Arrival TakeInFields::soFar() const
     arrival.points = m_points;
     Maker maker = m_work.maker();
     if (category())
-        arrival.proofs = proofsFor(unit, maker);
+        arrival.proofs = comingIn(unit, m_work.bench(), maker).proofs;
     return arrival;
 }
 
