@@ -4,9 +4,11 @@
 #include "tests/page_under_test.h"
 #include "views/readings/limit_card.h"
 #include "views/readings/limit_picture.h"
+#include "views/readings/point_run.h"
 #include "views/readings/reading_rows.h"
 #include "views/readings/readings_page.h"
 #include "views/readings/soak_card.h"
+#include "views/unit/record_edit.h"
 #include "views/widgets/question_line.h"
 
 #include <QAbstractItemModelTester>
@@ -291,6 +293,57 @@ private Q_SLOTS:
         on.addPoint(QStringLiteral("a"), QStringLiteral("12 V 5%"));
         const QStringList unnamed = unnamedControls(*on.page);
         QVERIFY2(unnamed.isEmpty(), qPrintable(unnamed.join(QStringLiteral(", "))));
+    }
+
+    void aRunGoesThroughThePointsByOneKey()
+    {
+        OnPage on(m_books.fresh(QStringLiteral("sqlite")));
+        on.page->startRun();
+        QVERIFY(!on.page->run()->isRunning()); // no point yet
+        QVERIFY(on.notice().contains(QLatin1String("no test point")));
+        Change change(QStringLiteral("Points"));
+        int position = 0;
+        for (const char *name : {"idle current L", "idle current R", "CN2.4"}) {
+            TestPoint point = freshOfUnit<TestPoint>(on.window->work());
+            point.name = QString::fromLatin1(name);
+            point.wanted = *Limit::parse(position < 2 ? QStringLiteral("20..30 mA") : QStringLiteral("12 V 5%"));
+            point.position = ++position;
+            change.add(point);
+        }
+        QVERIFY(on.window->work().record(change));
+        on.page->startRun();
+        PointRun *run = on.page->run();
+        QCOMPARE(run->at(), QStringLiteral("idle current L"));
+        QCOMPARE(run->phase(), Phase::AsFound);
+        type(QStringLiteral("24"));
+        press(Qt::Key_Return); // a bare number is in what is wanted
+        QCOMPARE(on.all<Reading>().size(), 1);
+        QCOMPARE(on.all<Reading>().first().value->text(), QStringLiteral("24 mA"));
+        QCOMPARE(on.all<Reading>().first().phase, Phase::AsFound);
+        QCOMPARE(run->at(), QStringLiteral("idle current R"));
+        press(Qt::Key_Space); // a foot on the switch
+        QCOMPARE(run->at(), QStringLiteral("CN2.4"));
+        press(Qt::Key_Up);
+        QCOMPARE(run->at(), QStringLiteral("idle current R"));
+        type(QStringLiteral("nearly"));
+        press(Qt::Key_Return);
+        QVERIFY(!on.notice().isEmpty());
+        QCOMPARE(run->at(), QStringLiteral("idle current R"));
+        run->field()->setText(QStringLiteral("OL"));
+        press(Qt::Key_Return);
+        QCOMPARE(on.all<Reading>().size(), 2);
+        // Three readings, one value: their mean is 11.93 by hand.
+        for (const char *value : {"11.92", "11.94"}) {
+            type(QString::fromLatin1(value));
+            press(Qt::Key_Return, Qt::ShiftModifier);
+        }
+        type(QStringLiteral("11.93"));
+        press(Qt::Key_Return);
+        QCOMPARE(on.all<Reading>().size(), 3);
+        QVERIFY(std::abs(on.all<Reading>().last().value->base() - 11.93) < 1e-9);
+        QVERIFY(on.all<Reading>().last().uncertainty.has_value());
+        QVERIFY(!run->isRunning()); // that was the last
+        QCOMPARE(unnamedControls(*on.page), QStringList());
     }
 };
 

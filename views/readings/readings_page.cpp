@@ -1,6 +1,7 @@
 #include "views/readings/readings_page.h"
 
 #include "views/readings/limit_card.h"
+#include "views/readings/point_run.h"
 #include "views/readings/reading_rows.h"
 #include "views/readings/soak_card.h"
 #include "views/style/style.h"
@@ -15,6 +16,7 @@
 #include <QButtonGroup>
 #include <QComboBox>
 #include <QPushButton>
+#include <QStackedWidget>
 
 namespace ts {
 
@@ -23,6 +25,9 @@ ReadingsPage::ReadingsPage(Workplace &workplace, QWidget *parent) : Page(workpla
     m_table = new GridView(workplace.style(), tr("Test points"), readingColumns(), this);
     m_table->setCommit([this](const GridRow &row, int column, const QString &typed) { return commit(row, column, typed); });
     m_question = new QuestionLine(this);
+    m_run = new PointRun(workplace, [this](const PointRow &point, const QString &typed) {
+        return takeReading(point, m_run->phase() == Phase::AsFound ? ReadingColumn::Found : ReadingColumn::After, typed).has_value();
+    }, this);
     m_limit = new LimitCard(workplace.style(), this);
     m_soak = new SoakCard(workplace.style(), this);
     makeActions();
@@ -37,20 +42,39 @@ ReadingsPage::ReadingsPage(Workplace &workplace, QWidget *parent) : Page(workpla
 
     auto *top = new FlowLayout(gap::small);
     makeFilters(top);
+    auto *runButton = button(tr("Run through the points  ·  F7"), this);
+    runButton->setAccessibleName(tr("Run through the test points"));
+    runButton->setToolTip(tr("One point after the other, large, for hands that hold probes"));
+    runButton->setShortcut(QKeySequence(Qt::Key_F7));
+    connect(runButton, &QPushButton::clicked, this, &ReadingsPage::startRun);
     top->addWidget(m_meter);
+    top->addWidget(runButton);
     top->addWidget(addButton);
     top->addWidget(notesButton(tr("Points from model notes"), workplace, {.testPoints = true, .teardown = false, .proofs = false, .parts = false}, this));
     auto *cards = new QHBoxLayout;
     cards->setSpacing(gap::normal);
     cards->addWidget(m_soak, 11);
     cards->addWidget(m_limit, 8);
+    auto *listed = new QWidget(this);
+    auto *list = new QVBoxLayout(listed);
+    list->setContentsMargins(0, 0, 0, 0);
+    list->setSpacing(gap::normal);
+    list->addLayout(top);
+    list->addWidget(m_table);
+    list->addLayout(cards, 1);
+    m_stack = new QStackedWidget(this);
+    m_stack->addWidget(listed);
+    m_stack->addWidget(m_run);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(gap::wide, gap::normal, gap::wide, gap::normal);
     column->setSpacing(gap::normal);
-    column->addLayout(top);
     column->addWidget(m_question);
-    column->addWidget(m_table);
-    column->addLayout(cards, 1);
+    column->addWidget(m_stack, 1);
+    connect(m_run, &PointRun::finished, this, [this] {
+        m_stack->setCurrentIndex(0);
+        refresh();
+        m_table->setFocus();
+    });
     connect(m_table, &GridView::currentRowChanged, this, &ReadingsPage::showCurrent);
     connect(m_table, &GridView::fieldClosed, this, [this] { m_settingRight = {}; });
 }
@@ -80,7 +104,21 @@ void ReadingsPage::makeActions()
 
 void ReadingsPage::focusFirst()
 {
-    m_table->setFocus();
+    if (m_run->isRunning())
+        m_run->field()->setFocus();
+    else
+        m_table->setFocus();
+}
+
+void ReadingsPage::startRun()
+{
+    m_table->commitEdit();
+    if (m_points.isEmpty())
+        return work().refuse(tr("There is no test point yet: add one, or bring them from the model notes."));
+    const bool unread = std::any_of(m_points.begin(), m_points.end(), [](const PointRow &row) { return row.found.isEmpty(); });
+    const bool begun = file().unit.stage >= Stage::Proving || std::any_of(m_points.begin(), m_points.end(), [](const PointRow &row) { return !row.after.isEmpty(); });
+    m_stack->setCurrentWidget(m_run);
+    m_run->begin(m_points, unread && !begun ? Phase::AsFound : Phase::AsItLeaves, m_table->currentIndex().column() >= static_cast<int>(ReadingColumn::Found) ? m_table->currentKey() : QUuid());
 }
 
 void ReadingsPage::reveal(const QString &kind, const QUuid &record)
@@ -127,6 +165,7 @@ void ReadingsPage::refresh()
     if (m_of != file().unit.id) {
         m_of = file().unit.id;
         m_question->done();
+        m_run->finish();
         m_filter = PointFilter::All;
         m_filters->button(0)->setChecked(true);
     }
@@ -135,7 +174,10 @@ void ReadingsPage::refresh()
     refreshMeters();
     m_table->setRows(readingRows(m_points, m_filter, bench()));
     m_soak->show(file(), work().now());
-    showCurrent();
+    if (m_run->isRunning())
+        m_run->refresh(m_points);
+    else
+        showCurrent();
 }
 
 void ReadingsPage::refreshFilters()

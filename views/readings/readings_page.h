@@ -5,11 +5,13 @@
 
 class QButtonGroup;
 class QComboBox;
+class QStackedWidget;
 
 namespace ts {
 
 class GridView;
 class LimitCard;
+class PointRun;
 class QuestionLine;
 class SoakCard;
 enum class PointFilter;
@@ -32,6 +34,9 @@ public:
     [[nodiscard]] LimitCard *limitCard() const { return m_limit; }
     [[nodiscard]] SoakCard *soakCard() const { return m_soak; }
     void setFilter(PointFilter filter);
+    [[nodiscard]] PointRun *run() const { return m_run; }
+    /// Goes through the points one after the other: as found where something was not read so yet and work has not begun, else after work.
+    void startRun();
 
 protected:
     void refresh() override;
@@ -57,6 +62,8 @@ private:
 
     GridView *m_table;
     QuestionLine *m_question;
+    PointRun *m_run;
+    QStackedWidget *m_stack; ///< the list, or a run through it
     LimitCard *m_limit;
     SoakCard *m_soak;
     QButtonGroup *m_filters;
