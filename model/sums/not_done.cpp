@@ -194,8 +194,7 @@ private:
             if (!renewed)
                 none << parts.name;
             else if (parts.byPosition && !positions.isEmpty())
-                say(QStringLiteral("%1: renewed only at %2, the rest as found")
-                        .arg(parts.name, positions.join(QStringLiteral(", "))));
+                sayOf(parts.name + QStringLiteral(": as found but for those renewed here: "), positions);
         }
         sayOf(QStringLiteral("Not recorded as renewed, so as found: "), none);
     }

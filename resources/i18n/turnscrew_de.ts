@@ -106,6 +106,10 @@
         <translation>Aussicht der Reparatur</translation>
     </message>
     <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
         <source>Part</source>
         <translation>Teil</translation>
     </message>
@@ -1519,6 +1523,10 @@
 </context>
 <context>
     <name>ts::EntryForm</name>
+    <message>
+        <source>no symptom, by itself</source>
+        <translation>kein Symptom, für sich</translation>
+    </message>
     <message>
         <source>Keep</source>
         <translation>Übernehmen</translation>
