@@ -7,6 +7,7 @@
 #include "views/settings/language.h"
 #include "views/settings/memory.h"
 #include "views/style/style.h"
+#include "views/widgets/calm_wheel.h"
 
 #include <QApplication>
 #include <QIcon>
@@ -62,6 +63,8 @@ int runWindow(int &argc, char **argv)
     QApplication::setApplicationName(QStringLiteral("turnscrew"));
     QApplication::setDesktopFileName(QStringLiteral("turnscrew"));
     QApplication::setWindowIcon(QIcon(QStringLiteral(":/icon/turnscrew.svg")));
+    CalmWheel calm;
+    application.installEventFilter(&calm);
     Memory memory;
     const Language language(memory.language());
     Style style(application);

@@ -1,7 +1,7 @@
 // What the page of readings is made from: the rows of test points, what would settle a close call, how a soak went.
 #include "model/sums/meter_spec.h"
 #include "model/sums/point_rows.h"
-#include "model/sums/settling.h"
+#include "model/sums/metering/good_enough.h"
 #include "model/sums/soak_course.h"
 #include "tests/testing.h"
 
@@ -130,18 +130,17 @@ private Q_SLOTS:
         reading.uncertainty = uncertaintyOf(at.bench, hand.id, *reading.value).value();
         QVERIFY(std::abs(*reading.uncertainty - 0.0438 / std::sqrt(3.0) * 1.959964) < 1e-7);
         QCOMPARE(verdictOf(reading), Verdict::TooCloseToCall);
-        const auto settled = settling(reading, at.bench);
+        const QDate day(2026, 11, 25);
+        const auto settled = whatWouldSettle(*reading.value, reading.wanted, at.bench, day);
         QVERIFY(settled);
-        QVERIFY(std::abs(settled->needed95 - 0.01) < 1e-12);
-        QCOMPARE(settled->meters.size(), 1);
-        QCOMPARE(settled->meters.first().meter.name, bench.name);
-        QCOMPARE(settled->meters.first().range.fullScale, 5.0);
-        QVERIFY(std::abs(settled->meters.first().uncertainty95 - 0.002952 / std::sqrt(3.0) * 1.959964) < 1e-7);
+        QVERIFY(std::abs(settled->needed - 0.01) < 1e-12);
+        QCOMPARE(settled->good.size(), 1);
+        QCOMPARE(settled->good.first().name, bench.name);
+        QCOMPARE(settled->good.first().range, QStringLiteral("5 V range"));
+        QVERIFY(std::abs(settled->good.first().uncertainty95 - 0.002952 / std::sqrt(3.0) * 1.959964) < 1e-7);
 
         reading.value = Quantity::parse(QStringLiteral("4.75 V")).value(); // right on the limit
-        QVERIFY(!settling(reading, at.bench));
-        reading.value = Quantity::parse(QStringLiteral("5 V")).value(); // no close call
-        QVERIFY(!settling(reading, at.bench));
+        QCOMPARE(whatWouldSettle(*reading.value, reading.wanted, at.bench, day)->needed, 0.0);
     }
 
     void driftOfASoakAsCertified()

@@ -1,6 +1,8 @@
 #include "views/readings/limit_card.h"
 
-#include "model/sums/settling.h"
+#include "model/sums/metering/budget.h"
+#include "model/sums/metering/calibration.h"
+#include "model/sums/metering/good_enough.h"
 #include "views/readings/limit_picture.h"
 #include "views/style/style.h"
 #include "views/widgets/locale_text.h"
@@ -32,22 +34,35 @@ QString chanceText(double chance)
 double roundedDown(double value)
 {
     const double size = std::pow(10.0, 1 - std::floor(std::log10(value)));
-    return std::floor(value * size) / size;
+    return std::floor(value * size + 1e-9) / size;
 }
 
-QString settlingText(const Reading &reading, const BenchFile &bench)
+QString settlingText(const Reading &reading, const BenchFile &bench, const QDate &day)
 {
-    const auto settled = settling(reading, bench);
+    const auto settled = whatWouldSettle(*reading.value, reading.wanted, bench, day);
     if (!settled)
+        return {};
+    if (!(settled->needed > 0))
         return tr("It stands right on the limit: no meter settles that.");
-    const QString good = shown::spread(roundedDown(settled->needed95), settled->measure);
-    if (settled->meters.isEmpty())
+    const QString good = shown::spread(roundedDown(settled->needed), reading.value->measure());
+    if (settled->good.isEmpty())
         return tr("A meter good to %1 would settle it; none of the bench's is.").arg(good);
-    const MeterChoice &best = settled->meters.first();
-    const auto unit = Measure::parse(best.range.measure);
-    if (!(best.range.fullScale > 0))
-        return tr("A meter good to %1 would settle it; %2 is.").arg(good, best.meter.name);
-    return tr("A meter good to %1 would settle it; %2 on its %3 range is.").arg(good, best.meter.name, shown::withMeasure(best.range.fullScale, unit ? *unit : Measure()));
+    const MeterChoice &best = settled->good.first();
+    const QString text = best.range.isEmpty() ? tr("A meter good to %1 would settle it; %2 is.").arg(good, best.name) : tr("A meter good to %1 would settle it; %2 on its %3 is.").arg(good, best.name, best.range);
+    return best.overdue.isEmpty() ? text : text + QLatin1Char(' ') + tr("But its calibration is overdue.");
+}
+
+/// How the uncertainty came about, a line each, and whether the meter is overdue.
+QString budgetText(const Reading &reading, const BenchFile &bench)
+{
+    QStringList lines;
+    const Meter *meter = bench.find(reading.meter);
+    const auto budget = meter && reading.value ? budgetWith(bench, reading.meter, {*reading.value}) : Expected<Budget>(Trouble{});
+    if (budget && reading.uncertainty && std::abs(budget->sum.expanded - *reading.uncertainty) < 1e-6 * *reading.uncertainty)
+        lines = budget->words(); // what was typed, or a mean of several, has no budget of the meter alone
+    if (meter && calibrationOverdue(*meter, reading.at.toLocalTime().date()))
+        lines << tr("%1 was overdue for calibration since %2 when this was read.").arg(meter->name, shown::day(meter->calibrationDue));
+    return lines.join(QLatin1Char('\n'));
 }
 
 } // namespace
@@ -67,7 +82,7 @@ QString limitSentence(const PointRow &point, const BenchFile &bench)
     if (!judged->chanceWithin)
         return judged->uncertainty95 ? QString() : tr("How sure the value is was not said: name the meter, or type ± behind the value.");
     const QString chance = tr("Chance that it is really within: %1.").arg(chanceText(*judged->chanceWithin));
-    return judged->verdict == Verdict::TooCloseToCall ? chance + QLatin1Char(' ') + settlingText(*reading, bench) : chance;
+    return judged->verdict == Verdict::TooCloseToCall ? chance + QLatin1Char(' ') + settlingText(*reading, bench, reading->at.toLocalTime().date()) : chance;
 }
 
 LimitCard::LimitCard(const Style &style, QWidget *parent) : Card({}, parent)
@@ -80,6 +95,10 @@ LimitCard::LimitCard(const Style &style, QWidget *parent) : Card({}, parent)
     body()->addWidget(m_figures);
     body()->addWidget(m_picture);
     body()->addWidget(m_sentence);
+    m_budget = styledLabel("quiet", {}, this);
+    m_budget->setWordWrap(true);
+    m_budget->setTextFormat(Qt::PlainText);
+    body()->addWidget(m_budget);
     body()->addStretch(1);
 }
 
@@ -88,6 +107,9 @@ void LimitCard::show(const PointRow *point, const BenchFile &bench)
     const Reading *reading = point ? point->latest() : nullptr;
     setHeading(point ? point->name : tr("No test point is chosen"));
     m_sentence->setText(point ? limitSentence(*point, bench) : QString());
+    const QString budget = reading ? budgetText(*reading, bench) : QString();
+    m_budget->setText(budget);
+    m_budget->setHidden(budget.isEmpty());
     QStringList figures;
     if (reading && reading->value) {
         figures << shown::quantity(*reading->value);

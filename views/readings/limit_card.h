@@ -20,6 +20,7 @@ private:
     LimitPicture *m_picture;
     QLabel *m_figures;
     QLabel *m_sentence;
+    QLabel *m_budget; ///< where the uncertainty comes from
 };
 
 /// What is to be said of a place: how likely it is really within, what would settle it, or what is missing to say so.

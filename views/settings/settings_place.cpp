@@ -3,6 +3,7 @@
 #include "model/records/settings.h"
 #include "views/settings/channel_list.h"
 #include "views/settings/computer_card.h"
+#include "views/settings/meter_list.h"
 #include "views/settings/setting_field.h"
 #include "views/style/style.h"
 #include "views/widgets/card.h"
@@ -22,6 +23,7 @@ SettingsPlace::SettingsPlace(Workplace &workplace, QWidget *parent) : Place(work
     makePapers(papers);
     makeBench(bench);
     makeMoney(money);
+    m_meters = new MeterList(workplace, inside);
     m_channels = new ChannelList(workplace, inside);
 
     auto *columns = new TwoColumns(760, 1, 1, inside);
@@ -36,6 +38,7 @@ SettingsPlace::SettingsPlace(Workplace &workplace, QWidget *parent) : Place(work
     rows->setContentsMargins(0, 0, gap::small, gap::normal);
     rows->setSpacing(gap::normal);
     rows->addWidget(columns);
+    rows->addWidget(m_meters);
     rows->addWidget(m_channels);
     rows->addStretch(1);
 
@@ -109,6 +112,7 @@ void SettingsPlace::commitEdits()
 {
     for (SettingField *each : m_fields)
         each->commit();
+    m_meters->commitEdits();
     m_channels->commitEdits();
 }
 
@@ -120,6 +124,7 @@ void SettingsPlace::refresh()
     m_channel->setChoices(channels);
     for (SettingField *each : m_fields)
         each->refresh();
+    m_meters->refresh();
     m_channels->refresh();
 }
 

@@ -9,6 +9,7 @@ namespace ts {
 class Card;
 class ChannelList;
 class ComputerCard;
+class MeterList;
 class SettingField;
 
 /// Settings of the workbook, its channels, and what this computer remembers.
@@ -31,6 +32,7 @@ private:
 
     QList<SettingField *> m_fields;
     SettingField *m_channel = nullptr;
+    MeterList *m_meters;
     ChannelList *m_channels;
 };
 

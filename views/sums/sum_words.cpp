@@ -1,13 +1,11 @@
 #include "views/sums/sum_words.h"
 
-#include "model/values/quantity.h"
-#include "views/widgets/locale_text.h"
+#include "views/widgets/measured_text.h"
 
 #include <QCoreApplication>
 #include <QJsonArray>
 #include <QJsonObject>
-
-#include <cmath>
+#include <QLocale>
 
 namespace ts {
 
@@ -16,27 +14,6 @@ namespace {
 QString tr(const char *text)
 {
     return QCoreApplication::translate("ts", text);
-}
-
-QString figure(double value)
-{
-    return QLocale().toString(value, 'g', 4);
-}
-
-/// In steps of a thousand, for units that take prefixes.
-QString withPrefix(double value, const QString &unit)
-{
-    static const QStringList prefixed{QStringLiteral("V"), QStringLiteral("A"), QStringLiteral("W"), QStringLiteral("Ω"), QStringLiteral("F"), QStringLiteral("H"), QStringLiteral("Hz"), QStringLiteral("J")};
-    static const QList<std::pair<int, QString>> steps{{-12, QStringLiteral("p")}, {-9, QStringLiteral("n")}, {-6, QStringLiteral("µ")}, {-3, QStringLiteral("m")},
-                                                      {0, QString()},             {3, QStringLiteral("k")},  {6, QStringLiteral("M")}};
-    if (value == 0 || !prefixed.contains(unit))
-        return figure(value) + (unit.isEmpty() ? QString() : QChar(0x00a0) + unit);
-    const double magnitude = std::abs(value) * (1 + 1e-12);
-    auto step = steps.first();
-    for (const auto &each : steps)
-        if (magnitude >= std::pow(10.0, each.first))
-            step = each;
-    return figure(value / std::pow(10.0, step.first)) + QChar(0x00a0) + step.second + unit;
 }
 
 } // namespace
@@ -84,7 +61,7 @@ QString sumValue(const SumKey &key, const QJsonValue &value)
         return value.toBool() ? tr("yes") : tr("no");
     if (value.isDouble()) {
         const bool percent = key.unit.isEmpty() && key.name.endsWith(QLatin1String("percent"));
-        return percent ? figure(value.toDouble()) + QChar(0x00a0) + QLatin1Char('%') : withPrefix(value.toDouble(), key.unit);
+        return percent ? QLocale().toString(value.toDouble(), 'g', 4) + QChar(0x00a0) + QLatin1Char('%') : shown::prefixed(value.toDouble(), key.unit);
     }
     if (value.isString())
         return value.toString();

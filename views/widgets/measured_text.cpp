@@ -129,4 +129,19 @@ QString toType(const Limit &limit)
     return localeFigures(limit.text());
 }
 
+QString prefixed(double value, const QString &unit)
+{
+    static const QStringList taking{QStringLiteral("V"), QStringLiteral("A"), QStringLiteral("W"), QStringLiteral("Ω"), QStringLiteral("F"), QStringLiteral("H"), QStringLiteral("Hz"), QStringLiteral("J")};
+    static const QList<std::pair<int, QString>> steps{{-12, QStringLiteral("p")}, {-9, QStringLiteral("n")}, {-6, QStringLiteral("µ")}, {-3, QStringLiteral("m")},
+                                                      {0, QString()},             {3, QStringLiteral("k")},  {6, QStringLiteral("M")}};
+    if (value == 0 || !taking.contains(unit))
+        return QLocale().toString(value, 'g', 4) + (unit.isEmpty() ? QString() : QChar(0x00a0) + unit);
+    const double magnitude = std::abs(value) * (1 + 1e-12);
+    auto step = steps.first();
+    for (const auto &each : steps)
+        if (magnitude >= std::pow(10.0, each.first))
+            step = each;
+    return QLocale().toString(value / std::pow(10.0, step.first), 'g', 4) + QChar(0x00a0) + step.second + unit;
+}
+
 } // namespace ts::shown

@@ -12,6 +12,8 @@ namespace ts::shown {
 /// "± 0.04 V": two figures of an uncertainty are enough (JCGM 100:2008, 7.2.6).
 [[nodiscard]] QString spread(double uncertainty95, const Measure &measure);
 [[nodiscard]] QString withMeasure(double value, const Measure &measure);
+/// With the SI prefix that reads well where the unit takes one: 0.0123 in "A" gives "12.3 mA" (SI Brochure, 9th edition, table 7).
+[[nodiscard]] QString prefixed(double value, const QString &unit);
 /// As `figures` significant figures, without needless zeros.
 [[nodiscard]] double rounded(double value, int figures);
 
