@@ -53,6 +53,7 @@ Exit runExport(Invocation &run)
     options.add(QStringLiteral("as"), QStringLiteral("kind"));
     options.add(QStringLiteral("o"), QStringLiteral("FILE"));
     options.add(QStringLiteral("model"), QStringLiteral("maker and model"));
+    options.add(QStringLiteral("year"), QStringLiteral("year"));
     if (auto read = options.read(run.arguments(), 1, 1); !read)
         return run.misuse(read.trouble().sentence());
     if (!options.has(QStringLiteral("as")))
@@ -67,7 +68,14 @@ Exit runExport(Invocation &run)
         return run.refuse(desk.trouble());
     if (auto other = notTheBook(file, options.at(0)); !other)
         return run.refuse(other.trouble());
-    const auto report = exportFile(**desk, options.value(QStringLiteral("as")), file, options.value(QStringLiteral("model")));
+    int year = 0;
+    if (options.has(QStringLiteral("year"))) {
+        bool ok = false;
+        year = options.value(QStringLiteral("year")).toInt(&ok);
+        if (!ok || year < 1900 || year > 9999)
+            return run.refuse(Trouble{QStringLiteral("\"%1\" is no year").arg(options.value(QStringLiteral("year"))), {}, QStringLiteral("write it like 2026")});
+    }
+    const auto report = exportFile(**desk, options.value(QStringLiteral("as")), file, {.model = options.value(QStringLiteral("model")), .year = year});
     if (!report)
         return run.refuse(report.trouble());
     run.out() << report->sentence << '\n';

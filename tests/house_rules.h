@@ -32,7 +32,7 @@ inline const Arrows &arrows()
             {QStringLiteral("model/jot"), rooms("values records sums")},
             {QStringLiteral("model/store"), rooms("values records")},
             {QStringLiteral("model/desk"), rooms("values records store")},
-            {QStringLiteral("model/exchange"), rooms("values records sums faults desk")},
+            {QStringLiteral("model/exchange"), rooms("values records sums faults money desk")},
             {QStringLiteral("model/media"), rooms("values records")},
             {QStringLiteral("model/paper"), rooms("values records sums")},
             {QStringLiteral("model/keeping"), rooms("values records sums desk exchange media paper")},

@@ -28,7 +28,7 @@ const QStringList &importKinds()
 const QStringList &exportKinds()
 {
     static const QStringList list{QStringLiteral("csv"), QStringLiteral("json"), QStringLiteral("open-repair-data"),
-                                  QStringLiteral("model-notes"), QStringLiteral("fault-tables")};
+                                  QStringLiteral("model-notes"), QStringLiteral("fault-tables"), QStringLiteral("xlsx"), QStringLiteral("ledger-csv")};
     return list;
 }
 
@@ -39,7 +39,7 @@ Expected<void> canImport(const QString &kind)
 
 Expected<void> canExport(const QString &kind)
 {
-    return check(QStringLiteral("Cannot export as %1"), kind, exportKinds(), {QStringLiteral("xlsx")});
+    return check(QStringLiteral("Cannot export as %1"), kind, exportKinds(), {});
 }
 
 } // namespace ts

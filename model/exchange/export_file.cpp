@@ -8,6 +8,7 @@
 #include "model/exchange/workbook_json.h"
 #include "model/exchange/write_open_repair.h"
 #include "model/exchange/write_units.h"
+#include "model/exchange/year_files.h"
 #include "model/records/settings.h"
 #include "model/records/stage_move.h"
 #include "model/records/symptom.h"
@@ -84,6 +85,25 @@ Expected<qint64> writeRepairData(Desk &desk, QIODevice &device)
     return static_cast<qint64>(units->size());
 }
 
+/// The books of a year, as movements in CSV or as the whole spreadsheet; answers how many movements.
+Expected<qint64> writeBooks(Desk &desk, QIODevice &device, const QString &kind, int year)
+{
+    const auto books = readYear(desk, year);
+    if (!books)
+        return books.trouble();
+    if (kind == QLatin1String("ledger-csv"))
+        return writeYearCsv(device, *books);
+    const auto bench = desk.benchFile();
+    const auto costs = readCostSheets(desk, *books);
+    if (!bench || !costs)
+        return bench ? costs.trouble() : bench.trouble();
+    const auto bytes = yearSpreadsheet(*books, *costs, bench->setting(settings::benchName));
+    if (!bytes)
+        return bytes.trouble();
+    device.write(*bytes);
+    return static_cast<qint64>(books->lines.size());
+}
+
 /// Why the file must not be written over; empty where it may.
 QString mustStay(const QString &file)
 {
@@ -103,7 +123,7 @@ QString mustStay(const QString &file)
 
 } // namespace
 
-Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString &file, const QString &model)
+Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString &file, const ExportWish &wish)
 {
     if (const auto can = canExport(kind); !can)
         return can.trouble();
@@ -115,8 +135,9 @@ Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString
     if (!device.start())
         return Trouble{did, device.errorString(), {}};
     const auto written = kind == QLatin1String("csv") ? writeList(desk, device)
-                         : kind == QLatin1String("model-notes")  ? writeNotesFile(desk, device, model)
+                         : kind == QLatin1String("model-notes")  ? writeNotesFile(desk, device, wish.model)
                          : kind == QLatin1String("fault-tables") ? writeTablesFile(desk, device)
+                         : kind == QLatin1String("xlsx") || kind == QLatin1String("ledger-csv") ? writeBooks(desk, device, kind, wish.year)
                          : kind == QLatin1String("json")
                              ? writeWorkbookJson(device, [&desk](const Kind &each) { return desk.listRows(each); })
                              : writeRepairData(desk, device);
@@ -127,6 +148,7 @@ Expected<ExportReport> exportFile(Desk &desk, const QString &kind, const QString
     const QString noun = kind == QLatin1String("json")           ? QStringLiteral("record")
                          : kind == QLatin1String("model-notes")  ? QStringLiteral("model")
                          : kind == QLatin1String("fault-tables") ? QStringLiteral("fault table")
+                         : kind == QLatin1String("xlsx") || kind == QLatin1String("ledger-csv") ? QStringLiteral("movement")
                                                                  : QStringLiteral("unit");
     return ExportReport{
         *written,

@@ -25,7 +25,7 @@ const QList<Written> &allWritten()
         {settings::daysToSell, Form::Whole, 0, 10'000}, {settings::sellingMinutes, Form::Whole, 0, 10'000},
         {settings::benchHours, Form::Number, 0.1, 168}, {settings::looksStep, Form::Percent, 0, 50},
         {settings::returnsRate, Form::Percent, 0, 100}, {settings::returnsDrop, Form::Percent, 0, 100},
-        {settings::marginTax, Form::Percent, 0, 100},   {settings::capitalRate, Form::Percent, 0, 1000},
+        {settings::capitalRate, Form::Percent, 0, 1000},
     };
     return all;
 }
@@ -75,6 +75,9 @@ Expected<double> readAs(const Written &written, const QString &value, const Curr
 
 Expected<void> MoneySettings::check(const QString &name, const QString &value, const Currency &currency)
 {
+    if (name == settings::marginTax)
+        if (const auto rates = DatedRates::parse(value); !rates)
+            return rates.trouble();
     for (const Written &each : allWritten())
         if (each.name == name)
             if (const auto read = readAs(each, value, currency); !read)
@@ -118,11 +121,14 @@ MoneySettings MoneySettings::of(const BenchFile &bench)
             made.returnsRate = Rate(whole);
         else if (each.name == settings::returnsDrop)
             made.returnsDrop = Rate(whole);
-        else if (each.name == settings::marginTax)
-            made.marginTax = Rate(whole);
         else if (each.name == settings::capitalRate)
             made.capitalRate = Rate(whole);
     }
+    if (const auto rates = DatedRates::parse(bench.setting(settings::marginTax)))
+        made.marginRates = *rates;
+    else
+        made.remarks << QStringLiteral("The setting %1 cannot be read and is left out: %2").arg(settings::marginTax, rates.trouble().sentence());
+    made.marginTax = made.marginRates.newest();
     return made;
 }
 

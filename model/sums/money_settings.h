@@ -1,5 +1,6 @@
 #pragma once
 
+#include "model/sums/dated_rates.h"
 #include "model/records/unit_file.h"
 
 namespace ts {
@@ -15,7 +16,8 @@ struct MoneySettings {
     Rate returnsRate{50'000}; ///< 3 to 8 % (from memory)
     Rate returnsDrop{250'000};
     Money wantedGain;
-    std::optional<Rate> marginTax; ///< none: units are not sold under a margin scheme
+    DatedRates marginRates;        ///< on the margin of second-hand goods; empty: units are not sold under such a scheme
+    std::optional<Rate> marginTax; ///< the newest of them, for what is still to be sold
     int daysToSell = 30;
     double benchHours = 8;   ///< a week
     int sellingMinutes = 45; ///< packing alone takes 20 to 60 (common practice, no source)
