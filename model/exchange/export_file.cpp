@@ -88,20 +88,21 @@ Expected<qint64> writeRepairData(Desk &desk, QIODevice &device)
 /// The books of a year, as movements in CSV or as the whole spreadsheet; answers how many movements.
 Expected<qint64> writeBooks(Desk &desk, QIODevice &device, const QString &kind, int year)
 {
-    const auto books = readYear(desk, year);
-    if (!books)
-        return books.trouble();
+    const auto input = readBooks(desk);
+    if (!input)
+        return input.trouble();
+    const YearBooks books = yearBooks(year, *input);
     if (kind == QLatin1String("ledger-csv"))
-        return writeYearCsv(device, *books);
+        return writeYearCsv(device, books);
     const auto bench = desk.benchFile();
-    const auto costs = readCostSheets(desk, *books);
+    const auto costs = readCostSheets(desk, books);
     if (!bench || !costs)
         return bench ? costs.trouble() : bench.trouble();
-    const auto bytes = yearSpreadsheet(*books, *costs, bench->setting(settings::benchName));
+    const auto bytes = yearSpreadsheet(books, *costs, bench->setting(settings::benchName));
     if (!bytes)
         return bytes.trouble();
     device.write(*bytes);
-    return static_cast<qint64>(books->lines.size());
+    return static_cast<qint64>(books.lines.size());
 }
 
 /// Why the file must not be written over; empty where it may.

@@ -6,7 +6,7 @@
 
 namespace ts {
 
-Expected<YearBooks> readYear(Desk &desk, int year)
+Expected<BooksInput> readBooks(Desk &desk)
 {
     BooksInput input;
     std::optional<Trouble> trouble;
@@ -34,7 +34,7 @@ Expected<YearBooks> readYear(Desk &desk, int year)
     const MoneySettings settings = MoneySettings::of(*bench);
     input.currency = settings.currency;
     input.rates = settings.marginRates;
-    return yearBooks(year, input);
+    return input;
 }
 
 Expected<QList<UnitCosts>> readCostSheets(Desk &desk, const YearBooks &books, const Progress &progress)

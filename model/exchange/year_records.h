@@ -6,8 +6,8 @@
 
 namespace ts {
 
-/// The books of a year (0: of all) from a workbook.
-[[nodiscard]] Expected<YearBooks> readYear(Desk &desk, int year);
+/// All that the books of any year are made from.
+[[nodiscard]] Expected<BooksInput> readBooks(Desk &desk);
 
 /// The cost sheet of one unit as it stands.
 struct UnitCosts {

@@ -23,6 +23,7 @@ StockLine stockLine(const Unit &unit, const QList<const Spend *> &spends, const 
 {
     StockLine line;
     line.tag = unit.tag;
+    line.unit = unit.id;
     line.name = unit.name;
     line.serial = unit.serial;
     line.costs = Money(0, input.currency);
@@ -95,7 +96,7 @@ YearBooks yearBooks(int year, const BooksInput &input)
         spends[spend.unit] << &spend;
         if (!inYear(dayOf(spend), year))
             continue;
-        BookLine line{.day = dayOf(spend), .tag = 0, .unit = {}, .text = spend.text, .with = spend.channel.isNull() ? input.contacts.value(spend.contact) : input.channels.value(spend.channel),
+        BookLine line{.day = dayOf(spend), .tag = 0, .unitId = spend.unit, .spend = spend.id, .unit = {}, .text = spend.text, .with = spend.channel.isNull() ? input.contacts.value(spend.contact) : input.channels.value(spend.channel),
                       .kind = spend.kind, .flow = spend.flow, .amount = spend.amount.value_or(none), .worth = inCurrency(spend, input.currency)};
         if (const Unit *unit = units.value(spend.unit)) {
             line.tag = unit->tag;

@@ -21,6 +21,8 @@ struct BooksInput {
 struct BookLine {
     QDate day;
     int tag = 0; ///< 0: the bench as a whole
+    Id<Unit> unitId;
+    Id<Spend> spend;
     QString unit;
     QString text;
     QString with; ///< the contact or the channel
@@ -34,6 +36,7 @@ struct BookLine {
 /// sale side by side).
 struct StockLine {
     int tag = 0;
+    Id<Unit> unit;
     QString name;
     QString serial;
     QString from;

@@ -8,7 +8,7 @@ namespace ts {
 
 LedgerModel::LedgerModel(const Style &style, QObject *parent) : QAbstractTableModel(parent), m_style(style) {}
 
-void LedgerModel::setLines(QList<LedgerLine> lines)
+void LedgerModel::setLines(QList<BookLine> lines)
 {
     beginResetModel();
     m_lines = std::move(lines);
@@ -58,13 +58,13 @@ int LedgerModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : Columns;
 }
 
-QVariant LedgerModel::text(const LedgerLine &line, int column) const
+QVariant LedgerModel::text(const BookLine &line, int column) const
 {
     switch (column) {
     case Day:
         return line.day.isValid() ? shown::day(line.day) : QString();
     case Tag:
-        return line.tag > 0 ? tr("%1 %2").arg(tagText(line.tag), line.unitName) : tr("the bench");
+        return line.tag > 0 ? tr("%1 %2").arg(tagText(line.tag), line.unit) : tr("the bench");
     case What:
         return line.text;
     case Kind:
@@ -82,7 +82,7 @@ QVariant LedgerModel::data(const QModelIndex &index, int role) const
 {
     if (!checkIndex(index, CheckIndexOption::IndexIsValid))
         return {};
-    const LedgerLine &line = m_lines.at(index.row());
+    const BookLine &line = m_lines.at(index.row());
     const bool money = index.column() == Out || index.column() == In;
     switch (role) {
     case Qt::DisplayRole:

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "views/places/ledger_place.h"
+#include "model/money/year_books.h"
 
 #include <QAbstractTableModel>
 
@@ -16,8 +16,8 @@ public:
     enum Role { SortRole = Qt::UserRole + 1, YearRole };
 
     explicit LedgerModel(const Style &style, QObject *parent = nullptr);
-    void setLines(QList<LedgerLine> lines);
-    [[nodiscard]] const LedgerLine &line(int row) const { return m_lines.at(row); }
+    void setLines(QList<BookLine> lines);
+    [[nodiscard]] const BookLine &line(int row) const { return m_lines.at(row); }
     [[nodiscard]] static QString kindText(SpendKind kind);
 
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
@@ -26,10 +26,10 @@ public:
     [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role = Qt::DisplayRole) const override;
 
 private:
-    [[nodiscard]] QVariant text(const LedgerLine &line, int column) const;
+    [[nodiscard]] QVariant text(const BookLine &line, int column) const;
 
     const Style &m_style;
-    QList<LedgerLine> m_lines;
+    QList<BookLine> m_lines;
 };
 
 } // namespace ts
