@@ -2,6 +2,7 @@
 #include "model/money/counter_draws.h"
 #include "model/money/drawn_quantiles.h"
 #include "model/money/forecast.h"
+#include "model/money/forecast_rests.h"
 #include "model/sums/beta.h"
 #include "model/sums/normal.h"
 #include "tests/testing.h"
@@ -69,6 +70,7 @@ private Q_SLOTS:
     void sameSeedSameAnswer();
     void fewDraws();
     void quantilesOfDraws();
+    void whatItRestsOn();
 };
 
 void TestMoneyForecast::generatorKnownAnswers()
@@ -310,6 +312,38 @@ void TestMoneyForecast::quantilesOfDraws()
         for (const auto &[got, p] : {std::pair{found[0], 0.1}, {found[1], 0.5}, {found[2], 0.9}})
             wantNear(got, sample.quantile(p), 1e-9 * (1 + std::abs(got)));
     }
+}
+
+void TestMoneyForecast::whatItRestsOn()
+{
+    // All by algebra: with no fees, what is sold for a pound more is worth a pound more; an hour is worth its rate.
+    const ThreePoint price{8'000, 10'000, 13'000};
+    ForecastTerms terms = plain();
+    terms.resale = DrawTable::of(price);
+    terms.minutesLeft = {60, 90, 180};
+    terms.symptoms = {{QStringLiteral("hum"), {cause("capacitor", 0.75, 30, 1'000), cause("transformer", 0.25, 90, 5'000)}}};
+    const ForecastOptions options{draws, 7, 1};
+    const double perMinute = 20;
+    const Forecast forecast = forecastOf(terms, options);
+    const QList<ForecastRest> rests = forecastRests(terms, forecast, perMinute, options);
+    QHash<int, ForecastRest> by;
+    for (const ForecastRest &rest : rests)
+        by.insert(static_cast<int>(rest.what), rest);
+    const auto of = [&](Rest what) { return by.value(static_cast<int>(what)); };
+    const double spread = price.quantile(0.9) - price.quantile(0.1);
+    wantNear(of(Rest::Price).swing(), spread, spread * 0.01); // a table of 1,024 steps
+    const double minutes = terms.minutesLeft.quantile(0.9) - terms.minutesLeft.quantile(0.1);
+    wantNear(of(Rest::Hours).swing(), minutes * perMinute, 1e-3 * minutes * perMinute);
+    // The dearer cause costs 40.00 and an hour at 12.00 more; the draws' own noise in price is left.
+    wantNear(of(Rest::Cause).swing(), 4'000 + 60 * perMinute, 60);
+    QCOMPARE(of(Rest::Cause).worseCause, QStringLiteral("transformer"));
+    QCOMPARE(of(Rest::Cause).betterCause, QStringLiteral("capacitor"));
+    // Nothing but the chance decides between a sale at the price and one as it stands.
+    wantNear(of(Rest::Chance).swing(), 0.15 * (terms.resale.mean() - 2'500), 200);
+    QVERIFY(!by.contains(static_cast<int>(Rest::Parts))); // sure
+    for (qsizetype i = 1; i < rests.size(); ++i)
+        QVERIFY(rests.at(i - 1).swing() >= rests.at(i).swing());
+    QVERIFY(forecastRests(plain(), forecastOf(plain(), options), perMinute, options).size() <= 1); // all sure but the chance
 }
 
 QTEST_GUILESS_MAIN(TestMoneyForecast)

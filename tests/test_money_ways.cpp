@@ -189,6 +189,12 @@ void TestMoneyWays::askedAgain()
     QCOMPARE(*dueNow(deck.asked.file, 59), Asked::NewUnknown);
     deck.add<Decision>(5).minutes = 61;
     QVERIFY(!dueNow(deck.asked.file, 61));
+    auto &move = deck.add<StageMove>(4);
+    move.fromStage = Stage::Held;
+    move.toStage = Stage::Bench;
+    QVERIFY(!dueNow(deck.asked.file, 61)); // work goes on; nothing new
+    move.fromStage = Stage::Shelved;
+    QCOMPARE(*dueNow(deck.asked.file, 61), Asked::Triage);
     deck.asked.file.unit.stage = Stage::Ready;
     QVERIFY(!dueNow(deck.asked.file, 600));
 }

@@ -106,7 +106,7 @@ private Q_SLOTS:
         QVERIFY(!window.workspace().notice()->text().isEmpty());
 
         auto *line = page->findChild<ComparablesCard *>()->findChild<QLineEdit *>();
-        auto *list = page->findChild<QTreeWidget *>();
+        auto *list = page->findChild<ComparablesCard *>()->findChild<QTreeWidget *>();
         for (const auto *typed : {"100 1 Nov working", "120 2 Nov working", "110 3 Nov working"}) {
             QTest::keyClicks(line, QString::fromLatin1(typed));
             QTest::keyClick(line, Qt::Key_Return);

@@ -18,9 +18,9 @@ namespace ts::testing {
 /// The workspace of an open desk, shown, with a style of its own.
 class WindowUnderTest {
 public:
-    /// `memory`: what this computer remembers, if anything.
-    explicit WindowUnderTest(Desk &desk, Memory *memory = nullptr)
-        : m_style(*qobject_cast<QApplication *>(QCoreApplication::instance())), m_workspace(desk, m_style)
+    /// `memory`: what this computer remembers, if anything. `again` opens the same workbook a second time, for work beside the window.
+    explicit WindowUnderTest(Desk &desk, Memory *memory = nullptr, LongWork::OpenDesk again = {})
+        : m_style(*qobject_cast<QApplication *>(QCoreApplication::instance())), m_workspace(desk, m_style, std::move(again))
     {
         m_workspace.work().setMemory(memory);
         m_workspace.resize(1440, 900);

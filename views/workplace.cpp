@@ -1,5 +1,6 @@
 #include "views/workplace.h"
 
+#include "views/money/money_in_hand.h"
 #include "views/photos/thumbnails.h"
 #include "model/desk/money_recorded.h"
 #include "model/sums/setting_rules.h"
@@ -14,6 +15,7 @@ Workplace::Workplace(Desk &desk, Style &style, QObject *parent) : QObject(parent
     connect(&m_desk, &Desk::recorded, this, [this](const QString &kind, const QUuid &, const QUuid &unit) { note(kind, unit); });
     connect(&m_desk, &Desk::everythingChanged, this, [this] { note({}, {}); });
     readBench();
+    m_money = new MoneyInHand(*this);
 }
 
 // One change tells of each of its records: they are gathered, and everything is read again once.

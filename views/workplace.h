@@ -9,13 +9,14 @@
 namespace ts {
 
 class Memory;
+class MoneyInHand;
 class Style;
 class Thumbnails;
 
 /// Which of a unit's pages.
 enum class PageKey { Log, FaultFinding, Readings, Teardown, Parts, Proving, Money, Handover };
 /// The places beside the units.
-enum class PlaceKey { Units, ModelNotes, PartsStore, Ledger, Overview, History, Exchange, Settings, Photos, Sums };
+enum class PlaceKey { Units, ModelNotes, PartsStore, Ledger, Overview, History, Exchange, Settings, Photos, Sums, BenchToday };
 
 /// What every page works with: the desk, the unit in hand as plain copies, and where to say something. One a window.
 class Workplace : public QObject {
@@ -29,6 +30,12 @@ public:
     /// What this computer remembers; none where the window remembers nothing, as in most tests.
     [[nodiscard]] Memory *memory() const { return m_memory; }
     void setMemory(Memory *memory) { m_memory = memory; }
+    /// The money of the unit in hand, worked out beside the window.
+    [[nodiscard]] MoneyInHand &money() const { return *m_money; }
+    /// Opens the workbook a second time, for work in a thread of its own; none where the window cannot.
+    using OpenDesk = std::function<Expected<std::unique_ptr<Desk>>()>;
+    [[nodiscard]] const OpenDesk &again() const { return m_again; }
+    void setAgain(OpenDesk again) { m_again = std::move(again); }
     [[nodiscard]] Maker maker() const { return m_desk.maker(); }
     [[nodiscard]] QDateTime now() const { return m_desk.maker().now(); }
     [[nodiscard]] QDate today() const { return now().toLocalTime().date(); }
@@ -100,6 +107,7 @@ private:
     Style &m_style;
     Memory *m_memory = nullptr;
     Thumbnails *m_thumbnails;
+    OpenDesk m_again;
     // What was shown before is let go when the event loop comes round again: who is just working with it may go on.
     std::shared_ptr<const UnitFile> m_file = std::make_shared<UnitFile>();
     std::shared_ptr<const BenchFile> m_bench = std::make_shared<BenchFile>();
@@ -108,6 +116,7 @@ private:
     bool m_rackStale = false;
     bool m_waiting = false;
     bool m_recorded = false;
+    MoneyInHand *m_money;
 };
 
 } // namespace ts

@@ -192,6 +192,10 @@ std::optional<Asked> dueNow(const UnitFile &file, int minutes)
     for (const Decision &each : file.all<Decision>())
         if (!each.removed)
             last = &each;
+    // Coming to the bench is where it is decided what to do with a unit.
+    for (const StageMove &move : file.all<StageMove>())
+        if (!move.removed && move.toStage == Stage::Bench && move.fromStage < Stage::Bench && (!last || move.at > last->at))
+            return Asked::Triage;
     if (!last) {
         const auto seen = file.all<Symptom>();
         return std::any_of(seen.begin(), seen.end(), [](const Symptom &each) { return !each.removed; })
@@ -239,7 +243,7 @@ QString askedText(Asked asked)
 {
     switch (asked) {
     case Asked::Triage:
-        return QStringLiteral("The faults are seen and nothing is decided yet.");
+        return QStringLiteral("It is seen what is wrong, or it came to the bench, and nothing is decided since.");
     case Asked::FullHour:
         return QStringLiteral("Another full hour is worked.");
     case Asked::NewPart:

@@ -42,7 +42,7 @@ struct WaysOut {
 [[nodiscard]] WaysOut waysOut(const MoneyQuestion &asked, const CostSheet &sheet, const ForecastBasis &basis,
                               const Forecast &finish, const MoneySettings &settings, const ForecastOptions &options = {});
 
-/// Why the question should be put again, if it should: at triage, at each full hour, at each new part and each new unknown since
+/// Why the question should be put again, if it should: at triage (it came to the bench, or symptoms are seen), at each full hour, at each new part and each new unknown since
 /// the last decision. Only for a unit to sell that is being worked on.
 [[nodiscard]] std::optional<Asked> dueNow(const UnitFile &file, int minutes);
 

@@ -30,6 +30,8 @@ QString Strip::placeName(PlaceKey place)
         return tr("History");
     case PlaceKey::Exchange:
         return tr("Lists in and out");
+    case PlaceKey::BenchToday:
+        return tr("Bench today");
     case PlaceKey::Settings:
         return tr("Settings");
     case PlaceKey::Sums:

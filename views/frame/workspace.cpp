@@ -30,6 +30,7 @@ constexpr int pollEveryMs = 700;
 
 Workspace::Workspace(Desk &desk, Style &style, LongWork::OpenDesk again, QWidget *parent) : QWidget(parent), m_work(desk, style)
 {
+    m_work.setAgain(again);
     if (!again)
         again = [] { return Trouble{tr("Nothing was done"), tr("this window cannot open the workbook a second time"), {}}; };
     m_longWork = new LongWork(std::move(again), this);

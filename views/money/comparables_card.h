@@ -11,19 +11,28 @@ namespace ts {
 
 class ResalePicture;
 
-/// What it should fetch: the picture, the sales it rests on, and a line to write another one down.
+/// What it should fetch: the picture, the sales it rests on, and a line to write another one down; several at once are pasted or
+/// taken from a file.
 class ComparablesCard : public Card {
     Q_OBJECT
 public:
     explicit ComparablesCard(Workplace &workplace, QWidget *parent = nullptr);
     void refresh(const Resale &resale, const std::optional<Money> &breakEven);
 
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
+    QLayout *buttons();
     void addTyped();
+    void paste();
+    void fromFile();
+    void addText(const QString &text);
     void removeCurrent();
 
     Workplace &m_work;
     ResalePicture *m_picture;
+    QLabel *m_range;
     QLabel *m_says;
     QTreeWidget *m_list;
     QLineEdit *m_line;

@@ -1,5 +1,6 @@
 #include "views/money/cost_delegate.h"
 
+#include <QLineEdit>
 #include <QPainter>
 
 namespace ts {
@@ -9,6 +10,21 @@ void CostDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option, 
     if (const auto ground = index.data(Qt::BackgroundRole); ground.isValid())
         painter->fillRect(option.rect, ground.value<QColor>());
     QStyledItemDelegate::paint(painter, option, index);
+}
+
+QWidget *CostDelegate::createEditor(QWidget *parent, const QStyleOptionViewItem &option, const QModelIndex &index) const
+{
+    QWidget *editor = QStyledItemDelegate::createEditor(parent, option, index);
+    if (auto *line = qobject_cast<QLineEdit *>(editor))
+        connect(line, &QLineEdit::textEdited, this, [this, row = index.row()](const QString &text) { Q_EMIT typed(row, text); });
+    return editor;
+}
+
+void CostDelegate::setEditorData(QWidget *editor, const QModelIndex &index) const
+{
+    if (const auto *line = qobject_cast<QLineEdit *>(editor); line && line->isModified())
+        return;
+    QStyledItemDelegate::setEditorData(editor, index);
 }
 
 } // namespace ts

@@ -17,6 +17,7 @@ public:
     explicit CostModel(Workplace &workplace, QObject *parent = nullptr);
     void refresh(const CostSheet &sheet, const Completion &completion);
 
+    [[nodiscard]] CostKey keyOf(int row) const { return m_sheet.lines.at(row).key; }
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex &index, int role = Qt::DisplayRole) const override;

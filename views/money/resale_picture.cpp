@@ -70,6 +70,24 @@ void ResalePicture::paintLine(QPainter &painter, const Money &at, const QColor &
     painter.drawText(QRectF(left ? x - wide : x + 6, 0, wide, line), left ? Qt::AlignLeft : Qt::AlignLeft, text);
 }
 
+// The kernel estimate itself, on the bars' scale: a bar's share is its density by its breadth.
+void ResalePicture::paintKernel(QPainter &painter, double floor, double room, double most) const
+{
+    const PriceBar &first = m_resale.bars.first();
+    const auto breadth = static_cast<double>(first.to.minor() - first.from.minor());
+    if (most <= 0 || breadth <= 0)
+        return;
+    QPolygonF curve;
+    const int points = qMax(2, width() / 3);
+    for (int i = 0; i <= points; ++i) {
+        const double minor = static_cast<double>(m_from) + static_cast<double>(m_to - m_from) * i / points;
+        curve << QPointF(across(qRound64(minor)), qMax(0.0, floor - room * m_resale.density(minor) * breadth / most));
+    }
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(m_style.ink().copper, 1.5));
+    painter.drawPolyline(curve);
+}
+
 void ResalePicture::paintEvent(QPaintEvent *)
 {
     QPainter painter(this);
@@ -91,6 +109,7 @@ void ResalePicture::paintEvent(QPaintEvent *)
         const double high = most > 0 ? room * bar.share / most : 0;
         painter.fillRect(QRectF(left + 1, floor - high, across(bar.to.minor()) - left - 2, high), fill);
     }
+    paintKernel(painter, floor, room, most);
     painter.setPen(QPen(ink.line, 1));
     painter.drawLine(QPointF(across(m_from), floor), QPointF(across(m_to), floor));
     painter.setPen(Qt::NoPen);

@@ -22,6 +22,7 @@ protected:
 
 private:
     [[nodiscard]] double across(qint64 minor) const;
+    void paintKernel(QPainter &painter, double floor, double room, double most) const;
     void paintLine(QPainter &painter, const Money &at, const QColor &colour, const QString &text, bool toTheLeft) const;
 
     const Style &m_style;

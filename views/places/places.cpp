@@ -1,5 +1,6 @@
 #include "views/places/places.h"
 
+#include "views/places/bench_today_place.h"
 #include "views/places/exchange_place.h"
 #include "views/photos/photos_place.h"
 #include "views/places/history_place.h"
@@ -31,6 +32,8 @@ QWidget *makePlace(PlaceKey place, Workplace &workplace)
         return new SettingsPlace(workplace);
     case PlaceKey::Sums:
         return new SumsPlace(workplace);
+    case PlaceKey::BenchToday:
+        return new BenchTodayPlace(workplace);
     case PlaceKey::Overview:
     case PlaceKey::Units:
         break;

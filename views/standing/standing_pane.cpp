@@ -3,6 +3,7 @@
 #include "model/faults/check_next.h"
 #include "model/sums/at_completion.h"
 #include "model/sums/standing.h"
+#include "views/standing/due_line.h"
 #include "views/standing/left_off_box.h"
 #include "views/standing/stand_line.h"
 #include "views/style/style.h"
@@ -32,6 +33,8 @@ StandingPane::StandingPane(Workplace &workplace, QWidget *parent) : QFrame(paren
     m_leftOff = new LeftOffBox(workplace, inside);
     column->addWidget(m_leftOff);
     group(column, tr("As it stands"));
+    m_due = new DueLine(workplace, inside);
+    column->addWidget(m_due);
     m_symptoms = line(column, tr("Symptoms open"), PageKey::FaultFinding);
     m_outside = line(column, tr("Readings out of spec"), PageKey::Readings);
     m_tooClose = line(column, tr("Too close to call"), PageKey::Readings);
@@ -106,6 +109,7 @@ void StandingPane::refresh()
         return;
     const Standing stands = standing(m_work.file(), m_work.bench());
     m_leftOff->show(stands);
+    m_due->refresh();
     showOpen(stands);
     showHours();
     showCauses();

@@ -9,6 +9,7 @@ class QVBoxLayout;
 
 namespace ts {
 
+class DueLine;
 class LeftOffBox;
 class StandLine;
 struct Standing;
@@ -37,6 +38,7 @@ private:
     Workplace &m_work;
     bool m_stale = true;
     LeftOffBox *m_leftOff;
+    DueLine *m_due;
     StandLine *m_symptoms;
     StandLine *m_outside;
     StandLine *m_tooClose;
