@@ -17,22 +17,15 @@ namespace {
 
 constexpr int most = 3; // moves shown: what comes after is rarely looked at
 
-QLabel *wrapped(const char *role, const QString &text, QWidget *parent)
-{
-    QLabel *label = styledLabel(role, text, parent);
-    label->setWordWrap(true);
-    return label;
-}
-
 } // namespace
 
 NextCard::NextCard(QWidget *parent) : Card(tr("Check next"), parent)
 {
-    body()->addWidget(wrapped("quiet", tr("Ranked by minutes saved on the way to the repair"), this));
+    body()->addWidget(wrappedLabel("quiet", tr("Ranked by minutes saved on the way to the repair"), this));
     m_moves = new QVBoxLayout;
     m_moves->setSpacing(gap::small);
     body()->addLayout(m_moves);
-    m_below = wrapped("faint", {}, this);
+    m_below = wrappedLabel("faint", {}, this);
     body()->addWidget(m_below);
     body()->addStretch(1);
 }
@@ -89,7 +82,7 @@ QWidget *NextCard::moveCard(const NextMove &move, bool first)
     column->setContentsMargins(gap::normal, gap::small, gap::normal, gap::small);
     column->setSpacing(gap::tight);
     auto *head = new QHBoxLayout;
-    head->addWidget(wrapped("strong", move.text, card), 1);
+    head->addWidget(wrappedLabel("strong", move.text, card), 1);
     QString pill;
     if (move.savesMinutes && *move.savesMinutes >= 0.5)
         pill = tr("saves %1 min").arg(shown::count(std::llround(*move.savesMinutes)));
@@ -99,7 +92,7 @@ QWidget *NextCard::moveCard(const NextMove &move, bool first)
         head->addWidget(new Pill(pill, first ? Tone::Hint : Tone::Neutral, card), 0, Qt::AlignTop);
     column->addLayout(head);
     if (!move.leavesText.isEmpty())
-        column->addWidget(wrapped("quiet", move.leavesText, card));
+        column->addWidget(wrappedLabel("quiet", move.leavesText, card));
     auto *go = wordButton(move.kind == MoveKind::Check ? tr("Say how it came out") : tr("Go to the cause"), card);
     go->setAccessibleName(tr("%1: %2").arg(go->text(), move.text));
     connect(go, &QPushButton::clicked, this, [this, move] { Q_EMIT chosen(move); });
@@ -118,9 +111,9 @@ QWidget *NextCard::safetyCard(const QList<NextMove> &steps, bool answers)
     auto *column = new QVBoxLayout(card);
     column->setContentsMargins(gap::normal, gap::small, gap::normal, gap::small);
     column->setSpacing(gap::tight);
-    column->addWidget(wrapped("warning", steps.size() > 1 ? tr("Before anything is measured under power, %n steps:", nullptr, static_cast<int>(steps.size())) : tr("Before anything is measured under power:"), card));
-    column->addWidget(wrapped("strong", step.text, card));
-    column->addWidget(wrapped("quiet", tr("Unplugged, discharged, and never alone. Local codes and licensed practice come first."), card));
+    column->addWidget(wrappedLabel("warning", steps.size() > 1 ? tr("Before anything is measured under power, %n steps:", nullptr, static_cast<int>(steps.size())) : tr("Before anything is measured under power:"), card));
+    column->addWidget(wrappedLabel("strong", step.text, card));
+    column->addWidget(wrappedLabel("quiet", tr("Unplugged, discharged, and never alone. Local codes and licensed practice come first."), card));
     if (answers) {
         auto *row = new QHBoxLayout;
         for (const bool inOrder : {true, false}) {

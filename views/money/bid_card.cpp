@@ -22,13 +22,6 @@ namespace {
 constexpr int offersShown = 8;
 constexpr int faultsShown = 6;
 
-QLabel *wrapped(const char *role, QWidget *parent)
-{
-    QLabel *label = styledLabel(role, {}, parent);
-    label->setWordWrap(true);
-    return label;
-}
-
 } // namespace
 
 BidCard::BidCard(Workplace &workplace, QWidget *parent) : Card(tr("Highest bid"), parent), m_work(workplace)
@@ -41,7 +34,7 @@ BidCard::BidCard(Workplace &workplace, QWidget *parent) : Card(tr("Highest bid")
     m_withoutHours = figure(row, tr("Your hours for nothing"));
     m_envelope = figure(row, tr("Back of the envelope"));
     row->addStretch(1);
-    m_why = wrapped("plain", this);
+    m_why = wrappedLabel("plain", {}, this);
     m_fields = new PlanFields(workplace, this);
     m_fields->addHeads({tr("hardly less"), tr("likely"), tr("hardly more")});
     m_fields->addRow(tr("It fetches, working"), {PlanField::ResaleLow, PlanField::Resale, PlanField::ResaleHigh});
@@ -51,11 +44,11 @@ BidCard::BidCard(Workplace &workplace, QWidget *parent) : Card(tr("Highest bid")
     m_fields->addRow(tr("Carriage in"), {PlanField::CarriageIn});
     m_fields->addRow(tr("Carriage out"), {PlanField::CarriageOut});
     m_faults = new FiguresList(tr("Likely faults"), {tr("Likely fault"), tr("Chance"), tr("Hours"), tr("Cost")}, false, this);
-    m_ask = wrapped("quiet", this);
+    m_ask = wrappedLabel("quiet", {}, this);
     m_offers = new QWidget(this);
     m_offers->setLayout(new FlowLayout(gap::tight));
     m_rests = new FiguresList(tr("What the bid rests on"), {tr("It rests on"), tr("Worse"), tr("Bid"), tr("Better"), tr("Bid")}, false, this);
-    m_remarks = wrapped("faint", this);
+    m_remarks = wrappedLabel("faint", {}, this);
     for (QWidget *each : QWidgetList{m_figures, m_why, m_fields, m_faults, m_ask, m_offers, m_rests, m_remarks})
         body()->addWidget(each);
 }

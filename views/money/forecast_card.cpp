@@ -18,24 +18,17 @@ namespace {
 constexpr int restsShown = 2;
 constexpr int causesShown = 6;
 
-QLabel *wrapped(const char *role, QWidget *parent)
-{
-    QLabel *label = styledLabel(role, {}, parent);
-    label->setWordWrap(true);
-    return label;
-}
-
 } // namespace
 
 ForecastCard::ForecastCard(Workplace &workplace, QWidget *parent) : Card(tr("Forecast"), parent), m_work(workplace)
 {
-    m_none = wrapped("quiet", this);
+    m_none = wrappedLabel("quiet", {}, this);
     m_all = new QWidget(this);
     m_figures = new FiguresList(tr("Forecast"), {tr("In all"), tr("1 in 10"), tr("Middle"), tr("9 in 10")}, false, m_all);
-    m_chances = wrapped("strong", m_all);
+    m_chances = wrappedLabel("strong", {}, m_all);
     m_causes = new FiguresList(tr("Causes still open"), {tr("Cause still open"), tr("Chance"), tr("From here"), tr("Hours")}, false, m_all);
-    m_rests = wrapped("plain", m_all);
-    m_record = wrapped("quiet", m_all);
+    m_rests = wrappedLabel("plain", {}, m_all);
+    m_record = wrappedLabel("quiet", {}, m_all);
     auto *column = new QVBoxLayout(m_all);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(gap::small);

@@ -49,6 +49,13 @@ QLabel *styledLabel(const char *role, const QString &text, QWidget *parent)
     return label;
 }
 
+QLabel *wrappedLabel(const char *role, const QString &text, QWidget *parent)
+{
+    QLabel *label = styledLabel(role, text, parent);
+    label->setWordWrap(true);
+    return label;
+}
+
 void restyle(QWidget *widget, const char *property, const QVariant &value)
 {
     if (widget->property(property) == value)

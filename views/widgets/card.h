@@ -27,6 +27,8 @@ private:
 
 /// A label whose colour and size come from the style sheet by its role: "heading", "group", "quiet", "faint", "warning", "strong".
 [[nodiscard]] QLabel *styledLabel(const char *role, const QString &text = {}, QWidget *parent = nullptr);
+/// The same for running text, on as many lines as it asks for.
+[[nodiscard]] QLabel *wrappedLabel(const char *role, const QString &text = {}, QWidget *parent = nullptr);
 /// Gives a widget another role, property or state in the style sheet.
 void restyle(QWidget *widget, const char *property, const QVariant &value);
 
