@@ -6,7 +6,7 @@
 #include "views/places/history_place.h"
 #include "views/places/ledger_place.h"
 #include "views/notes/model_notes_place.h"
-#include "views/places/overview_place.h"
+#include "views/overview/overview_place.h"
 #include "views/places/parts_store_place.h"
 #include "views/settings/settings_place.h"
 #include "views/sums/sums_place.h"
