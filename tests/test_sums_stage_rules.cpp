@@ -18,6 +18,7 @@ private:
         UnitFile file;
         file.unit = m_maker.fresh<Unit>();
         file.unit.tag = 42;
+        file.unit.category = Category::CassetteDeck;
         file.unit.stage = Stage::Proving;
         return file;
     }
@@ -90,6 +91,50 @@ private Q_SLOTS:
         file.all<Proof>() = {};
         file.all<LeftOff>() = {left};
         QVERIFY(!inTheWay(file, Stage::Ready).canBeOverruled);
+    }
+
+    void untestedSafetyIsSaidAndKeepsNothing()
+    {
+        // IEC 61140 has safety rest on protective measures of the unit; whether they hold is known by a test alone. That a move says what was not
+        // tested, and is not kept, is the house's own rule.
+        UnitFile file = bench();
+        const auto sentence = [&](const StageWish &wish) {
+            const auto change = ruledStageChange(file, wish, m_maker);
+            return change ? change->sentence() : refusal(change);
+        };
+        QVERIFY(safetyGap(file).none); // a cassette deck runs from the mains, and nothing is on record
+        QCOMPARE(sentence({.stage = Stage::Ready}), QStringLiteral("Moved 0042 to Ready; no electrical-safety test is recorded"));
+        Proof earth = failed(file, ProofKind::ElectricalSafety);
+        earth.cameOut = ProofOutcome::NotTested;
+        earth.text = QStringLiteral("earth continuity");
+        Proof insulation = earth;
+        insulation.id = m_maker.fresh<Proof>().id;
+        insulation.text = QStringLiteral("insulation");
+        insulation.cameOut = ProofOutcome::Passed;
+        Proof none = earth;
+        none.id = m_maker.fresh<Proof>().id;
+        none.cameOut = ProofOutcome::NotApplicable;
+        Proof plays = failed(file, ProofKind::Function);
+        plays.cameOut = ProofOutcome::NotTested;
+        file.all<Proof>() = {earth, insulation, none, plays};
+        QCOMPARE(safetyGap(file).untested, QStringList{QStringLiteral("earth continuity")});
+        QCOMPARE(safetyGap(file).asked, 2);
+        QCOMPARE(sentence({.stage = Stage::Ready}), QStringLiteral("Moved 0042 to Ready; 1 of 2 electrical-safety proofs not tested"));
+        QCOMPARE(sentence({.stage = Stage::Offered}), QStringLiteral("Moved 0042 to Offered; 1 of 2 electrical-safety proofs not tested"));
+        QCOMPARE(sentence({.stage = Stage::Closed, .outcome = Outcome::Sold}), QStringLiteral("Moved 0042 to Closed: sold; 1 of 2 electrical-safety proofs not tested"));
+        // Nobody plugs it in there.
+        for (const StageWish &wish : {StageWish{.stage = Stage::Shelved}, StageWish{.stage = Stage::Closed, .outcome = Outcome::BrokenForParts}})
+            QVERIFY(!sentence(wish).contains(QLatin1String("electrical")));
+        file.unit.stage = Stage::Offered; // it was said when it went there
+        QCOMPARE(sentence({.stage = Stage::Ready}), QStringLiteral("Moved 0042 to Ready"));
+        file.unit.stage = Stage::Proving;
+        file.all<Proof>()[0].cameOut = ProofOutcome::Passed;
+        QVERIFY(!safetyGap(file).any());
+        QCOMPARE(sentence({.stage = Stage::Ready}), QStringLiteral("Moved 0042 to Ready"));
+        // Loudspeakers without a plate take no mains: nothing is missing.
+        file.all<Proof>().clear();
+        file.unit.category = Category::Loudspeaker;
+        QVERIFY(!safetyGap(file).any());
     }
 
     void aSaleIsItsSpends()

@@ -219,6 +219,10 @@ private Q_SLOTS:
         menu->actions().at(1)->trigger();
         menu->close();
         QCOMPARE(reads(&bench.grid, 0, 2), QStringLiteral("shut"));
+        QMenu *again = bench.grid.openChoices(bench.grid.currentIndex());
+        QTest::keyClicks(again, QStringLiteral("O")); // a word's own letter, while the words are open
+        QCOMPARE(reads(&bench.grid, 0, 2), QStringLiteral("open"));
+        QVERIFY(!again->isVisible());
         bench.grid.setLetterColumn(2);
         stand(&bench.grid, 1, 0);
         type(QStringLiteral("s"));

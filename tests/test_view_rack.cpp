@@ -217,7 +217,9 @@ private Q_SLOTS:
         QCOMPARE(window.work().file().unit.id, old.id);
         QTest::keyClick(field, Qt::Key_Escape);
         QCOMPARE(window.work().file().unit.id, old.id); // the unit in hand stays, wherever it hangs
-        QCOMPARE(pane->model()->rowOf(old.id.value), -1);
+        // Its stage is folded away again, and it hangs there all the same, marked.
+        QVERIFY(pane->model()->rowOf(old.id.value) > 0);
+        QCOMPARE(pane->view()->currentIndex().row(), pane->model()->rowOf(old.id.value));
     }
 
     void theKeyboardWalksTheTags()
@@ -268,10 +270,35 @@ private Q_SLOTS:
         click(2);
         QCOMPARE(window.work().file().unit.id, ids.at(1));
         click(0);
-        QCOMPARE(view->model()->rowCount(), 1);
+        QCOMPARE(view->model()->rowCount(), 2); // the one in hand is never folded away
         QCOMPARE(window.work().file().unit.id, ids.at(1));
         click(0);
         QCOMPARE(view->model()->rowCount(), 4);
+    }
+
+    void theUnitInHandHangsThereEvenWhereItsStageIsFolded()
+    {
+        OpenDesk desk;
+        wantOk(desk.create(m_books.fresh(QStringLiteral("sqlite"))));
+        const auto ids = addMany(*desk, 3, Stage::Bench);
+        addUnit(*desk, QStringLiteral("Old one"), Stage::Closed);
+        WindowUnderTest window(*desk);
+        RackModel *rack = window.workspace().rackPane()->model();
+        const QAbstractItemModelTester tester(rack, QAbstractItemModelTester::FailureReportingMode::QtTest);
+        RackView *view = window.workspace().rackPane()->view();
+        window.work().takeInHand(ids.at(1));
+        Maker maker = desk->maker();
+        QVERIFY(window.work().record(stageChange(*desk->get(ids.at(1)), {.stage = Stage::Closed, .because = {}, .until = {}, .outcome = Outcome::Kept}, maker)));
+        rack->load(0, 10);
+        QCOMPARE(linesOf(*rack).mid(3), QStringList({QStringLiteral("Closed (2)"), QStringLiteral("0002 Deck 1")}));
+        QCOMPARE(view->currentIndex().row(), 4); // and it is the chosen one
+        window.work().takeInHand(ids.at(0));
+        QCOMPARE(rack->rowCount(), 4);
+        window.work().takeInHand(ids.at(1)); // as Find does
+        QCOMPARE(rack->rowOf(ids.at(1).value), 4);
+        window.work().undo();
+        QCOMPARE(rack->rowCount(), 5);
+        QCOMPARE(rack->rowOf(ids.at(1).value), view->currentIndex().row());
     }
 
     void theUnitInHandStaysInHandWhereverItGoes()

@@ -8,9 +8,11 @@
 #include "views/widgets/stage_names.h"
 
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
+#include <QWindow>
 
 using namespace ts;
 using namespace ts::testing;
@@ -155,9 +157,10 @@ private Q_SLOTS:
         WindowUnderTest window(*m_desk);
         Head head(window);
         head.click(Stage::Offered);
+        QVERIFY(head.field(QStringLiteral("Where"))->hasFocus()); // where, then for how much
         head.type(QStringLiteral("Price asked"), QStringLiteral("sixty"));
         QTest::keyClick(head.field(QStringLiteral("Price asked")), Qt::Key_Return);
-        QVERIFY(!window.workspace().notice()->text().isEmpty());
+        QVERIFY(window.workspace().notice()->text().startsWith(QLatin1String("Price asked: ")));
         QCOMPARE(window.work().file().unit.stage, Stage::Bench);
         head.type(QStringLiteral("Price asked"), QStringLiteral("68.50"));
         head.type(QStringLiteral("Where"), QStringLiteral("Lantern Lots")); // a channel that is new
@@ -279,6 +282,160 @@ private Q_SLOTS:
         QVERIFY(head.button(QStringLiteral("Move to Ready"))->isEnabled());
         QTest::mouseClick(head.button(QStringLiteral("Move to Ready")), Qt::LeftButton);
         QCOMPARE(window.work().file().unit.stage, Stage::Ready);
+    }
+
+    void tabStaysInThePanelUntilItsEnd()
+    {
+        WindowUnderTest window(*m_desk);
+        Head head(window);
+        const auto goesThrough = [&](const QStringList &wanted) {
+            QStringList went;
+            for (qsizetype i = 0; i < wanted.size(); ++i) {
+                QWidget *at = window.workspace().window()->focusWidget();
+                went << at->accessibleName();
+                QTest::keyClick(at, Qt::Key_Tab);
+            }
+            QCOMPARE(went, wanted);
+        };
+        // In this order, so that what is made later does not go last.
+        head.click(Stage::Closed);
+        goesThrough({QStringLiteral("How it ended"), QStringLiteral("Price got"), QStringLiteral("Sold on"), QStringLiteral("Selling fees"), QStringLiteral("Carriage you paid"), QStringLiteral("Day"),
+                     QStringLiteral("Move to Closed"), QStringLiteral("Look at the proofs"), QStringLiteral("Not now")});
+        head.click(Stage::Held);
+        goesThrough({QStringLiteral("Waiting for"), QStringLiteral("Until (if you know)"), QStringLiteral("Move to Held"), QStringLiteral("Not now")});
+        head.click(Stage::Offered);
+        goesThrough({QStringLiteral("Where"), QStringLiteral("Price asked"), QStringLiteral("Move to Offered"), QStringLiteral("Look at the proofs"), QStringLiteral("Not now")});
+        head.click(Stage::Offered);
+        head.button(QStringLiteral("Not now"))->setFocus();
+        QTest::keyClick(head.button(QStringLiteral("Not now")), Qt::Key_Return); // a button is pressed by Enter, and moves nothing else
+        QVERIFY(!head.panel()->isVisible());
+        QCOMPARE(window.work().file().unit.stage, Stage::Bench);
+    }
+
+    void whatIsWrongIsSaidByTheFieldsName()
+    {
+        WindowUnderTest window(*m_desk);
+        Head head(window);
+        const auto refused = [&](const QString &name, const QString &text) {
+            head.type(name, text);
+            QTest::keyClick(head.field(name), Qt::Key_Return);
+            QVERIFY2(window.workspace().notice()->text().startsWith(name + QLatin1String(": ")), qPrintable(window.workspace().notice()->text()));
+            QCOMPARE(window.work().file().unit.stage, Stage::Bench);
+            head.type(name, QString());
+        };
+        head.click(Stage::Offered);
+        refused(QStringLiteral("Price asked"), QStringLiteral("sixty"));
+        head.click(Stage::Closed);
+        for (const char *name : {"Price got", "Selling fees", "Carriage you paid"})
+            refused(QString::fromLatin1(name), QStringLiteral("much"));
+        refused(QStringLiteral("Day"), QStringLiteral("32 Nov"));
+        head.click(Stage::Held);
+        head.type(QStringLiteral("Waiting for"), QStringLiteral("belt"));
+        refused(QStringLiteral("Until (if you know)"), QStringLiteral("soonish"));
+    }
+
+    void whatWentWrongGoesWhenSomethingSucceedsAndByEsc()
+    {
+        WindowUnderTest window(*m_desk);
+        Head head(window);
+        NoticeBar *notice = window.workspace().notice();
+        window.work().refuse(QStringLiteral("That did not go."));
+        head.click(Stage::Shelved); // what was said this moment is not gone before it was read
+        QVERIFY(notice->isVisible());
+        QTest::qWait(400);
+        head.click(Stage::Bench);
+        QVERIFY(!notice->isVisible());
+        QVERIFY(notice->text().isEmpty());
+        window.work().refuse(QStringLiteral("Nor did that."));
+        QVERIFY(notice->isVisible());
+        QTest::keyClick(window.workspace().window()->windowHandle(), Qt::Key_Escape);
+        QVERIFY(!notice->isVisible());
+    }
+
+    void untestedSafetyIsSaidBeforeItGoesToReady()
+    {
+        Proof earth = m_desk->maker().fresh<Proof>();
+        earth.unit = m_unit.id;
+        earth.text = QStringLiteral("earth <b>continuity</b>");
+        earth.kind = ProofKind::ElectricalSafety;
+        wantOk(m_desk->apply(Change(QStringLiteral("Proof")).add(earth)));
+        WindowUnderTest window(*m_desk);
+        Head head(window);
+        const auto says = [&](const QString &words) {
+            for (const QLabel *each : head.panel()->findChildren<QLabel *>())
+                if (each->isVisible() && each->text().contains(words))
+                    return true;
+            return false;
+        };
+        head.click(Stage::Ready);
+        QVERIFY(head.panel()->isVisible());
+        QVERIFY(says(QStringLiteral("Electrical safety is not tested: earth <b>continuity</b>.")));
+        QVERIFY(says(QStringLiteral("licensed practice")));
+        QVERIFY(head.button(QStringLiteral("Look at the proofs")));
+        QCOMPARE(window.work().file().unit.stage, Stage::Bench);
+        QTest::keyClick(window.workspace().window()->focusWidget(), Qt::Key_Return); // it is no block
+        QCOMPARE(window.work().file().unit.stage, Stage::Ready);
+        QVERIFY(m_desk->undoSentence()->value().endsWith(QLatin1String("; 1 of 1 electrical-safety proofs not tested")));
+        head.click(Stage::Closed);
+        QVERIFY(says(QStringLiteral("Electrical safety is not tested")));
+        QComboBox *outcome = nullptr;
+        for (QComboBox *each : head.panel()->findChildren<QComboBox *>())
+            if (each->accessibleName() == QLatin1String("How it ended"))
+                outcome = each;
+        outcome->setCurrentIndex(outcome->findData(static_cast<int>(Outcome::BrokenForParts)));
+        QVERIFY(!says(QStringLiteral("Electrical safety is not tested"))); // nobody plugs it in
+        outcome->setCurrentIndex(outcome->findData(static_cast<int>(Outcome::Sold)));
+        QVERIFY(says(QStringLiteral("Electrical safety is not tested")));
+        // Tested meanwhile: it goes in one click.
+        window.work().undo();
+        Proof passed = window.work().file().all<Proof>().first();
+        passed.cameOut = ProofOutcome::Passed;
+        QVERIFY(window.work().record(Change(QStringLiteral("Passed")).edit(window.work().file().all<Proof>().first(), passed)));
+        QVERIFY(!says(QStringLiteral("Electrical safety is not tested")));
+        head.click(Stage::Ready);
+        QCOMPARE(window.work().file().unit.stage, Stage::Ready);
+        QVERIFY(!m_desk->undoSentence()->value().contains(QLatin1String("electrical")));
+    }
+
+    void onlyWhereItHasBeenIsPassed()
+    {
+        WindowUnderTest window(*m_desk);
+        Head head(window);
+        const auto passed = [&](Stage stage) {
+            for (const QPushButton *button : head.head().ribbon()->findChildren<QPushButton *>())
+                if (button->text() == shown::stage(stage) && !button->menu())
+                    return button->property("passed").toString();
+            return QString();
+        };
+        QCOMPARE(passed(Stage::Scouted), QStringLiteral("ahead")); // it was taken in at the bench
+        head.click(Stage::Proving);
+        QCOMPARE(passed(Stage::Bench), QStringLiteral("passed"));
+        QCOMPARE(passed(Stage::Held), QStringLiteral("ahead")); // it never was
+        QCOMPARE(passed(Stage::Proving), QStringLiteral("current"));
+        head.click(Stage::Held);
+        QTest::keyClicks(head.field(QStringLiteral("Waiting for")), QStringLiteral("belt\r"));
+        head.click(Stage::Proving);
+        QCOMPARE(passed(Stage::Held), QStringLiteral("passed"));
+    }
+
+    void theSellersWordsAreNoFindingOfOurs()
+    {
+        Unit said = *m_desk->get(m_unit.id);
+        said.claim = QStringLiteral("was working");
+        wantOk(m_desk->apply(Change(QStringLiteral("Claim")).edit(*m_desk->get(m_unit.id), said)));
+        WindowUnderTest window(*m_desk);
+        Head head(window);
+        const auto says = [&](const QString &words) {
+            for (const QLabel *each : head.head().findChildren<QLabel *>())
+                if (each->text().contains(words))
+                    return true;
+            return false;
+        };
+        QVERIFY(says(QStringLiteral("seller’s words: “was working”")));
+        Unit owners = window.work().file().unit;
+        owners.kind = UnitKind::Owners;
+        QVERIFY(window.work().record(Change(QStringLiteral("Kind")).edit(window.work().file().unit, owners)));
+        QVERIFY(says(QStringLiteral("owner’s words: “was working”")));
     }
 
     void narrowWindowsHaveOneButton()

@@ -10,6 +10,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QRadioButton>
 
 using namespace ts;
 using namespace ts::testing;
@@ -129,6 +130,30 @@ private Q_SLOTS:
         QCOMPARE(file.all<Spend>().last().kind, SpendKind::CarriageIn);
         QCOMPARE(file.all<Plan>().first().minutes, 270); // 4.5 h
         QCOMPARE(file.all<Plan>().first().resaleLikely->decimal(), QStringLiteral("120.00"));
+    }
+
+    void theOwnerIsAskedForOfAnOwnersUnitAlone()
+    {
+        OpenDesk desk;
+        wantOk(desk.create(m_books.fresh(QStringLiteral("sqlite"))));
+        WindowUnderTest window(*desk);
+        window.workspace().takeIn();
+        QLineEdit *owner = field(window, "Owner’s name");
+        const auto choose = [&](const QString &kind) {
+            for (QRadioButton *each : page(window)->findChildren<QRadioButton *>())
+                if (each->text() == kind)
+                    each->click();
+        };
+        QVERIFY(!owner->isEnabled());
+        choose(QStringLiteral("An owner’s"));
+        QVERIFY(owner->isEnabled());
+        choose(QStringLiteral("To keep"));
+        QVERIFY(!owner->isEnabled());
+        // It looks it, too: a field that is shut has the ground of the page.
+        const auto ground = [&] { return owner->grab().toImage().pixelColor(owner->width() - 8, owner->height() / 2); };
+        const QColor shut = ground();
+        choose(QStringLiteral("An owner’s"));
+        QVERIFY(ground() != shut);
     }
 
     void whatIsWrongIsSaidAndNothingIsLost()

@@ -79,7 +79,7 @@ private Q_SLOTS:
         wantOk(desk.create(m_books.fresh(QStringLiteral("sqlite"))));
         addUnits(*desk, 1);
         WindowUnderTest window(*desk);
-        for (int page = 0; page <= static_cast<int>(PageKey::Handover); ++page) {
+        for (int page = 0; page <= static_cast<int>(PageKey::Details); ++page) {
             window.workspace().unitPane()->showPage(static_cast<PageKey>(page));
             const QStringList unnamed = unnamedControls(window.workspace());
             QVERIFY2(unnamed.isEmpty(), qPrintable(unnamed.join(QStringLiteral(", "))));

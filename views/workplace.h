@@ -13,8 +13,8 @@ class MoneyInHand;
 class Style;
 class Thumbnails;
 
-/// Which of a unit's pages.
-enum class PageKey { Log, FaultFinding, Readings, Teardown, Parts, Proving, Money, Handover };
+/// Which of a unit's pages. The first eight have a tab each; the details are opened from the unit's head.
+enum class PageKey { Log, FaultFinding, Readings, Teardown, Parts, Proving, Money, Handover, Details };
 /// The places beside the units.
 enum class PlaceKey { Units, ModelNotes, PartsStore, Ledger, Overview, History, Exchange, Settings, Photos, Sums, BenchToday };
 

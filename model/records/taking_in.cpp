@@ -1,10 +1,10 @@
 #include "model/records/taking_in.h"
 
+#include "model/records/named_contact.h"
+
 namespace ts {
 
 namespace {
-
-constexpr int firstYear = 1850; // before that, nothing of the kind was made
 
 Spend spendOn(const Unit &unit, SpendKind kind, const QString &text, const Money &amount, Maker &maker)
 {
@@ -17,15 +17,6 @@ Spend spendOn(const Unit &unit, SpendKind kind, const QString &text, const Money
     return spend;
 }
 
-/// The contact of that name; a second one of the same name would part what belongs to one person.
-std::optional<Contact> contactNamed(const BenchFile &bench, const QString &name)
-{
-    for (const Contact &contact : bench.all<Contact>())
-        if (contact.name.simplified().compare(name, Qt::CaseInsensitive) == 0)
-            return contact;
-    return std::nullopt;
-}
-
 Expected<void> checked(const Arrival &arrival, const Maker &maker)
 {
     const Unit &unit = arrival.unit;
@@ -33,7 +24,7 @@ Expected<void> checked(const Arrival &arrival, const Maker &maker)
         return Trouble{QStringLiteral("The unit has no name"), {}, QStringLiteral("call it what it is: maker, model, what kind of thing")};
     if (unit.stage == Stage::Held || unit.stage == Stage::Closed)
         return Trouble{QStringLiteral("A unit cannot be taken in as %1").arg(toWord(unit.stage)), {}, QStringLiteral("take it in first, then move it there")};
-    if (unit.year && (*unit.year < firstYear || *unit.year > maker.now().date().year() + 1))
+    if (unit.year && !canBeMadeIn(*unit.year, maker.now().date()))
         return Trouble{QStringLiteral("\"%1\" is no year that a unit can be made in").arg(*unit.year), {}, {}};
     const std::pair<const char *, std::optional<Money>> amounts[]{{"price paid", arrival.paid}, {"carriage", arrival.carriage}, {"planned resale", arrival.resalePlanned}};
     for (const auto &[name, amount] : amounts)
@@ -46,6 +37,11 @@ Expected<void> checked(const Arrival &arrival, const Maker &maker)
 
 } // namespace
 
+bool canBeMadeIn(int year, const QDate &today)
+{
+    return year >= 1850 && year <= today.year() + 1; // before that, nothing of the kind was made
+}
+
 Expected<Change> takingIn(const Arrival &arrival, const BenchFile &bench, Maker &maker)
 {
     if (auto sound = checked(arrival, maker); !sound)
@@ -53,15 +49,8 @@ Expected<Change> takingIn(const Arrival &arrival, const BenchFile &bench, Maker 
     Unit unit = arrival.unit;
     unit.stageSince = unit.at;
     Change change(QStringLiteral("Took in ") + unit.name);
-    if (!arrival.owner.isEmpty()) {
-        const auto known = contactNamed(bench, arrival.owner);
-        Contact owner = known ? *known : maker.fresh<Contact>();
-        unit.owner = owner.id;
-        if (!known) {
-            owner.name = arrival.owner;
-            change.add(owner);
-        }
-    }
+    if (!arrival.owner.isEmpty())
+        unit.owner = contactNamed(bench, arrival.owner, change, maker);
     change.add(unit);
     for (TestPoint point : arrival.points) {
         const TestPoint fresh = maker.fresh<TestPoint>();

@@ -22,6 +22,9 @@ struct Arrival {
 /// be made in, money or minutes below zero.
 [[nodiscard]] Expected<Change> takingIn(const Arrival &arrival, const BenchFile &bench, Maker &maker);
 
+/// Whether a unit can have been made in that year, as of today.
+[[nodiscard]] bool canBeMadeIn(int year, const QDate &today);
+
 /// What a like unit hands on to one that comes in: name, maker, model, category, mains, protection class and test points. What is
 /// this one's own (serial, claim, money, photos) is left alone.
 void takeAfter(Arrival &arrival, const UnitFile &like);

@@ -1,7 +1,11 @@
 #include "model/sums/stage_rules.h"
 
 #include "model/records/tag_text.h"
+#include "model/sums/category_facts.h"
+#include "model/sums/electrical_safety.h"
 #include "model/sums/loose.h"
+
+#include <algorithm>
 
 namespace ts {
 
@@ -31,6 +35,38 @@ InTheWay inTheWay(const UnitFile &file, Stage to)
     return way;
 }
 
+SafetyGap safetyGap(const UnitFile &file)
+{
+    SafetyGap gap;
+    for (const Proof &proof : file.all<Proof>()) {
+        if (proof.removed || proof.kind != ProofKind::ElectricalSafety || proof.cameOut == ProofOutcome::NotApplicable)
+            continue;
+        ++gap.asked;
+        if (proof.cameOut == ProofOutcome::NotTested)
+            gap.untested << proof.text;
+    }
+    const auto isSafety = [](const Proof &proof) { return !proof.removed && proof.kind == ProofKind::ElectricalSafety; };
+    const QList<Proof> &proofs = file.all<Proof>();
+    const QList<SafetyReading> readings = safetyReadings(file);
+    gap.none = mainsPowered(file.unit) && std::none_of(proofs.begin(), proofs.end(), isSafety) &&
+               std::none_of(readings.begin(), readings.end(), [](const SafetyReading &reading) { return reading.decided(); });
+    return gap;
+}
+
+QString SafetyGap::text() const
+{
+    if (none)
+        return QStringLiteral("no electrical-safety test is recorded");
+    return untested.isEmpty() ? QString() : QStringLiteral("%1 of %2 electrical-safety proofs not tested").arg(untested.size()).arg(asked);
+}
+
+bool handsOn(const Unit &unit, Stage to, std::optional<Outcome> outcome)
+{
+    if (unit.stage == to)
+        return false;
+    return (to == Stage::Ready && unit.stage != Stage::Offered) || to == Stage::Offered || (to == Stage::Closed && outcome == Outcome::Sold);
+}
+
 Expected<Change> ruledStageChange(const UnitFile &file, const StageWish &wish, Maker &maker)
 {
     const InTheWay way = inTheWay(file, wish.stage);
@@ -39,7 +75,12 @@ Expected<Change> ruledStageChange(const UnitFile &file, const StageWish &wish, M
         return Trouble{QStringLiteral("Unit %1 was not moved to %2").arg(tagText(file.unit.tag), stageText(wish.stage)), way.reasons.join(QStringLiteral("; ")),
                        way.canBeOverruled ? QStringLiteral("put it right, or say why it goes there all the same") : QStringLiteral("put it right first")};
     auto change = stageChange(file.unit, wish, maker);
-    if (!change || !overruled)
+    if (!change)
+        return change;
+    const QString untested = handsOn(file.unit, wish.stage, wish.outcome) ? safetyGap(file).text() : QString();
+    if (!untested.isEmpty())
+        change->setSentence(change->sentence() + QStringLiteral("; ") + untested);
+    if (!overruled)
         return change;
     // What is still off stays out, for the reason given: named in the sentence, and on the sheet from then on.
     const QString loose = looseItems(file);

@@ -17,8 +17,23 @@ struct InTheWay {
 /// do-not-power; from Ready to Offered and back nothing is asked again.
 [[nodiscard]] InTheWay inTheWay(const UnitFile &file, Stage to);
 
+/// What of electrical safety nobody has tested yet.
+struct SafetyGap {
+    QStringList untested; ///< the proofs, by their texts
+    int asked = 0;        ///< electrical-safety proofs on record, those that do not apply left out
+    bool none = false;    ///< a unit that runs from the mains has neither such a proof nor a reading that decides one
+    [[nodiscard]] bool any() const { return none || !untested.isEmpty(); }
+    [[nodiscard]] QString text() const; ///< "2 of 4 electrical-safety proofs not tested"; empty where there is no gap
+};
+[[nodiscard]] SafetyGap safetyGap(const UnitFile &file);
+
+/// Whether a move there hands the unit on to somebody who will plug it in: Ready, Offered, Closed as sold. Not where it stands there already,
+/// nor back from Offered to Ready.
+[[nodiscard]] bool handsOn(const Unit &unit, Stage to, std::optional<Outcome> outcome = std::nullopt);
+
 /// stageChange held against the above: refused with the reasons, unless the wish says why it goes there all the same. Teardown items
-/// that are still off are then left out for that reason, and the sentence names them.
+/// that are still off are then left out for that reason, and the sentence names them. Untested electrical safety keeps nothing from moving, but
+/// the sentence of a move that hands the unit on says it.
 [[nodiscard]] Expected<Change> ruledStageChange(const UnitFile &file, const StageWish &wish, Maker &maker);
 
 } // namespace ts

@@ -91,7 +91,7 @@ int main(int argc, char **argv)
     Workspace *workspace = window.workspace();
     if (const auto unit = workspace->work().desk().unitByTag(42))
         workspace->work().takeInHand(*unit);
-    for (int key = 0; key <= static_cast<int>(PageKey::Handover); ++key) {
+    for (int key = 0; key <= static_cast<int>(PageKey::Details); ++key) {
         workspace->unitPane()->showPage(static_cast<PageKey>(key));
         take(slug(UnitPane::pageName(static_cast<PageKey>(key))));
     }

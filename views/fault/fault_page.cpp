@@ -230,6 +230,7 @@ void FaultPage::takeMove(const NextMove &move)
     if (move.kind == MoveKind::Check) {
         m_checks->setFocus();
         m_checks->setCurrent(move.check.value, m_checks->rows().columnCount() - 1);
+        m_checks->openChoices(m_checks->currentIndex());
         return;
     }
     m_causes->setFocus();

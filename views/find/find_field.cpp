@@ -145,7 +145,10 @@ void FindField::goTo(int row)
         return;
     }
     const bool unit = there.kind == QLatin1String("unit");
-    m_work.goTo(there.unit, pageOfKind(there.kind), unit ? QString() : there.kind, unit ? QUuid() : there.id);
+    // A unit that was found by its serial or its shelf, not by what it is called, is shown where that stands.
+    const QStringList words = text().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    const bool called = !unit || tagOf(text()) == there.tag || std::any_of(words.begin(), words.end(), [&](const QString &word) { return there.unitName.contains(word, Qt::CaseInsensitive); });
+    m_work.goTo(there.unit, called ? pageOfKind(there.kind) : PageKey::Details, unit ? QString() : there.kind, unit ? QUuid() : there.id);
 }
 
 void FindField::enter()

@@ -16,6 +16,11 @@ HelpCard::HelpCard(QWidget *parent) : Card({}, parent)
     m_text->setWordWrap(true);
     m_text->setTextFormat(Qt::PlainText);
     body()->addWidget(m_text);
+    m_keys = styledLabel("quiet", tr("Ctrl+K finds anything. Ctrl+1 to Ctrl+8 are the unit’s pages, Ctrl+D its details, Alt+1 to Alt+9 move it to a stage from Scouted to Closed. "
+                                     "Alt+Up and Alt+Down go along the rack, F9 starts and stops the clock, Ctrl+Z undoes."),
+                          this);
+    m_keys->setWordWrap(true);
+    body()->addWidget(m_keys);
     auto *away = wordButton(tr("Put away"), this);
     headRow()->addWidget(away);
     connect(away, &QPushButton::clicked, this, &HelpCard::putAway);
@@ -32,7 +37,7 @@ void HelpCard::explain(const QString &page, const QString &text)
         return;
     }
     setHeading(page);
-    m_text->setText(text.isEmpty() ? tr("Every action is in the menu with its key. Ctrl+K finds anything, Ctrl+1 to Ctrl+8 are the unit's pages, Alt+Up and Alt+Down go along the rack.") : text);
+    m_text->setText(text.isEmpty() ? tr("Every action is in the menu with its key.") : text);
     m_before = QApplication::focusWidget();
     place();
     show();

@@ -22,6 +22,7 @@ private:
     void place();
 
     QLabel *m_text;
+    QLabel *m_keys; ///< those that hold on every page
     QPointer<QWidget> m_before; ///< had the keyboard
 };
 

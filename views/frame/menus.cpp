@@ -10,6 +10,7 @@
 #include "views/settings/memory.h"
 #include "views/style/style.h"
 #include "views/unit/unit_pane.h"
+#include "views/widgets/stage_names.h"
 
 #include <QActionGroup>
 #include <QApplication>
@@ -92,6 +93,17 @@ void Menus::makeUnit(QMenu *menu)
     menu->addAction(tr("&Take in a unit…"), QKeySequence(Qt::CTRL | Qt::Key_T), m_workspace, &Workspace::takeIn);
     menu->addAction(tr("&Find anything"), QKeySequence(Qt::CTRL | Qt::Key_K), m_workspace->strip(), &Strip::focusFind);
     menu->addAction(tr("&Narrow the rack"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_F), m_workspace->rackPane(), &RackPane::focusFilter);
+    menu->addSeparator();
+    menu->addAction(tr("The unit’s &details"), QKeySequence(Qt::CTRL | Qt::Key_D), this, [this] {
+        m_workspace->showPlace(PlaceKey::Units);
+        m_workspace->unitPane()->toggleDetails();
+    });
+    QMenu *stages = menu->addMenu(tr("Move to &stage"));
+    for (const auto &[stage, word] : Words<Stage>::list)
+        stages->addAction(shown::stage(stage), QKeySequence(QStringLiteral("Alt+%1").arg(static_cast<int>(stage) + 1)), this, [this, stage = stage] {
+            m_workspace->showPlace(PlaceKey::Units);
+            m_workspace->unitPane()->askStage(stage);
+        });
     menu->addSeparator();
     menu->addAction(tr("&Photos"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), this, [this] { m_workspace->showPlace(PlaceKey::Photos); });
     menu->addAction(tr("&Add photos…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A), m_workspace->photos(), &PhotoDesk::chooseFiles);

@@ -61,6 +61,10 @@ void Workspace::build()
     m_help = new HelpCard(this);
     connect(&m_work, &Workplace::refused, m_notice, &NoticeBar::refuse);
     connect(&m_work, &Workplace::said, m_said, &SaidLine::say);
+    connect(&m_work, &Workplace::said, m_notice, [this](const QString &, bool undoable) {
+        if (undoable)
+            m_notice->settle();
+    });
     connect(m_said, &SaidLine::undoWanted, &m_work, &Workplace::undo);
     m_rackPane = new RackPane(m_work);
     m_unitPane = new UnitPane(m_work);

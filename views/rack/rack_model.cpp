@@ -82,6 +82,22 @@ bool RackModel::isFolded(Stage stage) const
     return m_folded.contains(stage) && !(m_onlyClosed && stage == Stage::Closed);
 }
 
+bool RackModel::keepsInHand(Stage stage) const
+{
+    return !m_inHand.isNull() && m_inHandAt == stage && m_words.isEmpty() && isFolded(stage);
+}
+
+void RackModel::setInHand(const Id<Unit> &unit, Stage stage)
+{
+    if (unit == m_inHand && stage == m_inHandAt)
+        return;
+    const bool kept = keepsInHand(m_inHandAt);
+    const Id<Unit> before = std::exchange(m_inHand, unit);
+    m_inHandAt = stage;
+    if (kept || keepsInHand(stage))
+        place(hang(), {before.value, unit.value});
+}
+
 void RackModel::setWords(const QString &words)
 {
     const QString plain = words.simplified();
@@ -145,6 +161,8 @@ RackModel::Hung RackModel::hang()
         if (hung.counts.value(stage) == 0)
             continue;
         hung.lines << Line{stage, {}};
+        if (keepsInHand(stage))
+            hung.lines << Line{stage, m_inHand};
         for (; at != order->end() && at->stage == stage; ++at)
             hung.lines << Line{stage, at->id};
     }

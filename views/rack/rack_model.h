@@ -29,6 +29,8 @@ public:
     [[nodiscard]] RackSort sort() const { return m_sort; }
     [[nodiscard]] const QSet<Stage> &folded() const { return m_folded; }
     void setFolding(const QSet<Stage> &folded, RackSort sort); ///< as it was remembered
+    /// The unit in hand hangs here even where its stage is folded away; not where the rack is narrowed.
+    void setInHand(const Id<Unit> &unit, Stage stage);
 
     /// Reads everything again.
     void reload();
@@ -61,6 +63,7 @@ private:
     void note(const QString &kind, const QUuid &unit, const QStringList &fields);
     [[nodiscard]] Hung hang();
     [[nodiscard]] bool isFolded(Stage stage) const;
+    [[nodiscard]] bool keepsInHand(Stage stage) const; ///< under the heading of this stage, which is folded away
     void place(const Hung &hung, const QSet<QUuid> &changed);
     void number(); ///< rows by unit and by heading, after the lines changed
     [[nodiscard]] int firstBelow(Stage stage) const; ///< where the stage's heading would hang
@@ -74,6 +77,8 @@ private:
     QString m_words;
     RackSort m_sort = RackSort::MovedLast;
     QSet<Stage> m_folded{Stage::Closed};
+    Id<Unit> m_inHand;
+    Stage m_inHandAt = Stage::Shelved;
     bool m_onlyClosed = false; ///< what matches is closed, so it is shown all the same
 
     QList<Line> m_lines;

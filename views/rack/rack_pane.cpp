@@ -43,6 +43,7 @@ RackPane::RackPane(Workplace &workplace, QWidget *parent) : QFrame(parent), m_wo
     m_none = styledLabel("quiet", {}, this);
     m_none->setWordWrap(true);
     m_none->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
+    m_none->setContentsMargins(gap::small, gap::wide, gap::small, 0);
     m_none->hide();
     auto *top = new QHBoxLayout;
     top->setSpacing(gap::tight);
@@ -119,6 +120,7 @@ void RackPane::keepSight(const std::function<void()> &change)
 void RackPane::refresh()
 {
     const int value = m_view->verticalScrollBar()->value();
+    m_model->setInHand(m_work.file().unit.id, m_work.file().unit.stage);
     m_model->refresh();
     m_view->verticalScrollBar()->setValue(value);
     follow(false);
@@ -148,10 +150,11 @@ void RackPane::sayCount()
 void RackPane::follow(bool bringIntoSight)
 {
     const QUuid unit = m_work.file().unit.id.value;
+    m_model->setInHand(m_work.file().unit.id, m_work.file().unit.stage);
     m_view->setInHand(unit);
     const int row = m_model->rowOf(unit);
     if (row < 0)
-        return; // narrowed or folded away: the mark stays where the keyboard is
+        return; // narrowed away: the mark stays where the keyboard is
     m_view->mark(row);
     if (bringIntoSight)
         m_view->scrollTo(m_model->index(row));

@@ -4,48 +4,34 @@
 #include "views/style/style.h"
 #include "views/widgets/ask.h"
 #include "views/widgets/buttons.h"
+#include "views/widgets/labelled.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QSpinBox>
 #include <QVBoxLayout>
 
 namespace ts {
 
-namespace {
-
-template <class Widget>
-Widget *labelled(Card *card, const QString &label, Widget *widget)
-{
-    auto *word = styledLabel("quiet", label, card);
-    word->setBuddy(widget);
-    widget->setAccessibleName(label);
-    card->body()->addWidget(word);
-    return widget;
-}
-
-} // namespace
-
 ComputerCard::ComputerCard(Style &style, Memory &memory, QWidget *parent) : Card(tr("This computer"), parent), m_style(style), m_memory(memory)
 {
-    auto *scheme = labelled(this, tr("Colours"), new QComboBox(this));
+    auto *scheme = new QComboBox(this);
     scheme->addItem(tr("Those of the system"), static_cast<int>(Scheme::FollowSystem));
     scheme->addItem(tr("Light"), static_cast<int>(Scheme::Light));
     scheme->addItem(tr("Dark"), static_cast<int>(Scheme::Dark));
-    body()->addWidget(scheme);
-    auto *percent = labelled(this, tr("Size of the text"), new QSpinBox(this));
+    body()->addWidget(labelled(tr("Colours"), scheme, this, "quiet"));
+    auto *percent = new QSpinBox(this);
     percent->setRange(80, 200);
     percent->setSingleStep(10);
     percent->setSuffix(tr(" %"));
     percent->setKeyboardTracking(false);
-    body()->addWidget(percent);
-    auto *language = labelled(this, tr("Language, from the next start on"), new QComboBox(this));
+    body()->addWidget(labelled(tr("Size of the text"), percent, this, "quiet"));
+    auto *language = new QComboBox(this);
     language->addItem(tr("That of the system"), QString());
     language->addItem(QStringLiteral("English"), QStringLiteral("en"));
     language->addItem(QStringLiteral("Deutsch"), QStringLiteral("de"));
-    body()->addWidget(language);
+    body()->addWidget(labelled(tr("Language, from the next start on"), language, this, "quiet"));
     addFolder(tr("Folder for backups"), tr("Beside the workbook"), &Memory::backupFolder, &Memory::setBackupFolder);
     addFolder(tr("Folder that is watched for photos"), tr("None"), &Memory::watchedFolder, &Memory::setWatchedFolder);
 
@@ -71,7 +57,7 @@ ComputerCard::ComputerCard(Style &style, Memory &memory, QWidget *parent) : Card
 
 void ComputerCard::addFolder(const QString &label, const QString &hint, QString (Memory::*get)() const, void (Memory::*set)(const QString &))
 {
-    auto *field = labelled(this, label, new QLineEdit((m_memory.*get)(), this));
+    auto *field = new QLineEdit((m_memory.*get)(), this);
     field->setPlaceholderText(hint);
     field->setClearButtonEnabled(true);
     auto *choose = button(tr("Choose…"), this);
@@ -79,7 +65,7 @@ void ComputerCard::addFolder(const QString &label, const QString &hint, QString 
     auto *row = new QHBoxLayout;
     row->addWidget(field, 1);
     row->addWidget(choose);
-    body()->addLayout(row);
+    body()->addWidget(labelled(label, field, row, this, "quiet"));
     connect(field, &QLineEdit::editingFinished, this, [this, field, set] { (m_memory.*set)(field->text().trimmed()); });
     connect(choose, &QPushButton::clicked, this, [this, field, label, set] {
         const QString folder = ask::folder(this, label, field->text());

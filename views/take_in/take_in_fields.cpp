@@ -7,8 +7,8 @@
 #include "views/style/style.h"
 #include "views/take_in/like_units.h"
 #include "views/widgets/card.h"
-#include "views/widgets/locale_text.h"
 #include "views/widgets/names.h"
+#include "views/widgets/typed_money.h"
 
 #include <QButtonGroup>
 #include <QComboBox>
@@ -81,12 +81,16 @@ TakeInFields::TakeInFields(Workplace &workplace, QWidget *parent) : QWidget(pare
     place(grid, row, 3, 3, tr("Protection class"), m_class);
     place(grid, row += 2, 0, columns, tr("What the seller or owner says is wrong"), m_claim);
     place(grid, row += 2, 0, 4, tr("Kind"), kinds);
-    place(grid, row, 4, 2, tr("Owner’s name"), m_owner);
+    QLabel *owner = place(grid, row, 4, 2, tr("Owner’s name"), m_owner);
     place(grid, row += 2, 0, 1, tr("Price paid"), m_paid);
     place(grid, row, 1, 1, tr("Carriage"), m_carriage);
     place(grid, row, 2, 2, tr("Planned resale"), m_resale);
     place(grid, row, 4, 2, tr("Planned hours"), m_hours);
-    m_owner->setEnabled(false);
+    const auto owned = [this, owner](bool on) { // nobody is asked for the owner of what is to be sold
+        m_owner->setEnabled(on);
+        owner->setEnabled(on);
+    };
+    owned(false);
     QWidgetList order{m_name, m_category, m_maker, m_model, m_serial, m_mains, m_class, m_claim};
     for (QAbstractButton *choice : m_kind->buttons())
         order << choice;
@@ -98,9 +102,9 @@ TakeInFields::TakeInFields(Workplace &workplace, QWidget *parent) : QWidget(pare
     connect(m_category, &QComboBox::activated, this, [this](int index) { m_categoryChosen = index > 0; });
     connect(m_category, &QComboBox::currentIndexChanged, this, &TakeInFields::edited);
     connect(m_class, &QComboBox::currentIndexChanged, this, &TakeInFields::edited);
-    connect(m_kind, &QButtonGroup::idToggled, this, [this](int kind, bool on) {
+    connect(m_kind, &QButtonGroup::idToggled, this, [owned](int kind, bool on) {
         if (kind == static_cast<int>(UnitKind::Owners))
-            m_owner->setEnabled(on);
+            owned(on);
     });
     connect(m_like, &LikeUnits::chosen, this, &TakeInFields::copyFrom);
     for (QLineEdit *each : {m_maker, m_model, m_mains})
@@ -115,7 +119,7 @@ QLineEdit *TakeInFields::line(const QString &label, const QString &hint)
     return field;
 }
 
-void TakeInFields::place(QGridLayout *grid, int row, int column, int span, const QString &label, QWidget *field)
+QLabel *TakeInFields::place(QGridLayout *grid, int row, int column, int span, const QString &label, QWidget *field)
 {
     auto *word = styledLabel("quiet", label, this);
     word->setBuddy(field);
@@ -123,6 +127,7 @@ void TakeInFields::place(QGridLayout *grid, int row, int column, int span, const
     grid->setRowMinimumHeight(row, QFontMetrics(m_work.style().text()).lineSpacing() + gap::small);
     grid->addWidget(word, row, column, 1, span, Qt::AlignBottom);
     grid->addWidget(field, row + 1, column, 1, span);
+    return word;
 }
 
 void TakeInFields::clear()
@@ -230,13 +235,10 @@ Expected<QString> TakeInFields::text(QLineEdit *field, qsizetype most) const
 
 Expected<std::optional<Money>> TakeInFields::money(QLineEdit *field) const
 {
-    if (field->text().trimmed().isEmpty())
-        return std::optional<Money>();
-    const auto money = shown::parseMoney(field->text(), m_work.currency());
-    if (money)
-        return std::optional<Money>(*money);
-    field->setFocus();
-    return Trouble{field->accessibleName() + QStringLiteral(": ") + money.trouble().did, money.trouble().wrong, money.trouble().todo};
+    const auto money = typed::moneyOrNone(field->accessibleName(), field->text(), m_work.currency());
+    if (!money)
+        field->setFocus();
+    return money;
 }
 
 Expected<Arrival> TakeInFields::arrival(Maker &maker)

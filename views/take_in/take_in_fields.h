@@ -6,6 +6,7 @@
 class QButtonGroup;
 class QComboBox;
 class QGridLayout;
+class QLabel;
 class QLineEdit;
 
 namespace ts {
@@ -34,7 +35,7 @@ Q_SIGNALS:
 
 private:
     [[nodiscard]] QLineEdit *line(const QString &label, const QString &hint = {});
-    void place(QGridLayout *grid, int row, int column, int span, const QString &label, QWidget *field);
+    QLabel *place(QGridLayout *grid, int row, int column, int span, const QString &label, QWidget *field);
     void nameTyped(const QString &name);
     void setCategory(Category category);
     [[nodiscard]] std::optional<Category> category() const;

@@ -37,6 +37,12 @@ void PageTabs::setBadge(int index, int count, Tone tone)
     setTabText(index, text);
 }
 
+void PageTabs::setAside(bool aside)
+{
+    m_aside = aside;
+    update();
+}
+
 QString PageTabs::badgeText(int index) const
 {
     const int count = m_badges.value(index).count;
@@ -72,7 +78,7 @@ void PageTabs::paintEvent(QPaintEvent *)
     const Ink &ink = m_style.ink();
     for (int i = 0; i < count(); ++i) {
         const QRect tab = tabRect(i);
-        const bool current = i == currentIndex();
+        const bool current = i == currentIndex() && !m_aside;
         const QFont font = m_style.text(1.02, current ? QFont::DemiBold : QFont::Normal);
         painter.setFont(font);
         painter.setPen(current ? ink.ink : ink.quiet);
@@ -93,7 +99,7 @@ void PageTabs::paintEvent(QPaintEvent *)
         }
         if (current)
             painter.fillRect(QRect(tab.left(), tab.bottom() - 1, tab.width(), 2), ink.copper);
-        if (current && hasFocus()) {
+        if (i == currentIndex() && hasFocus()) {
             painter.setPen(QPen(ink.copper, 1));
             painter.setBrush(Qt::NoBrush);
             painter.drawRoundedRect(tab.adjusted(2, 4, -3, -5), 4, 4);

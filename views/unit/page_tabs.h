@@ -15,6 +15,8 @@ public:
     explicit PageTabs(const Style &style, QWidget *parent = nullptr);
     /// 0 shows nothing.
     void setBadge(int index, int count, Tone tone);
+    /// None of the pages is shown now: no tab is marked.
+    void setAside(bool aside);
 
     [[nodiscard]] QSize sizeHint() const override;
 
@@ -33,6 +35,7 @@ private:
 
     const Style &m_style;
     QList<Badge> m_badges;
+    bool m_aside = false;
 };
 
 } // namespace ts

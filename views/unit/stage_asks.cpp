@@ -5,9 +5,10 @@
 #include "model/sums/stage_rules.h"
 #include "views/style/style.h"
 #include "views/widgets/card.h"
+#include "views/widgets/labelled.h"
 #include "views/widgets/locale_text.h"
 #include "views/widgets/stage_names.h"
-#include "views/widgets/typed.h"
+#include "views/widgets/typed_money.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
@@ -16,20 +17,6 @@
 #include <QLocale>
 
 namespace ts {
-
-QWidget *labelled(const QString &label, QWidget *field, QWidget *parent)
-{
-    auto *both = new QWidget(parent);
-    auto *name = styledLabel("faint", label, both);
-    name->setBuddy(field);
-    field->setAccessibleName(label);
-    auto *column = new QVBoxLayout(both);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(2);
-    column->addWidget(name);
-    column->addWidget(field);
-    return both;
-}
 
 HeldAsk::HeldAsk(Workplace &workplace, QWidget *parent) : StageAsk(workplace, parent)
 {
@@ -58,14 +45,21 @@ void HeldAsk::focusFirst()
     m_because->selectAll();
 }
 
+QWidgetList HeldAsk::fields() const
+{
+    return {m_because, m_until};
+}
+
 namespace {
 
 Expected<std::optional<Money>> typedMoney(const QLineEdit *field, const Currency &currency)
 {
-    if (field->text().trimmed().isEmpty())
-        return std::optional<Money>();
-    const auto money = shown::parseMoney(field->text(), currency);
-    return money ? Expected<std::optional<Money>>(*money) : money.trouble();
+    return typed::moneyOrNone(field->accessibleName(), field->text(), currency);
+}
+
+Expected<QDate> typedDay(const QLineEdit *field, const QDate &today)
+{
+    return typed::inField(field->accessibleName(), typed::dayOrNone(field->text(), today));
 }
 
 QString shownMoney(const std::optional<Money> &money)
@@ -77,7 +71,7 @@ QString shownMoney(const std::optional<Money> &money)
 
 Expected<Change> HeldAsk::change(const QString &) const
 {
-    const auto until = typed::dayOrNone(m_until->text(), work().today());
+    const auto until = typedDay(m_until, work().today());
     if (!until)
         return until.trouble();
     Maker maker = work().maker();
@@ -150,8 +144,13 @@ void OfferedAsk::fill()
 
 void OfferedAsk::focusFirst()
 {
-    m_asked->setFocus();
-    m_asked->selectAll();
+    m_channel.box()->setFocus();
+    m_channel.box()->lineEdit()->selectAll();
+}
+
+QWidgetList OfferedAsk::fields() const
+{
+    return {m_channel.box(), m_asked};
 }
 
 Expected<Change> OfferedAsk::change(const QString &overruling) const
@@ -202,6 +201,7 @@ ClosedAsk::ClosedAsk(Workplace &workplace, QWidget *parent) : StageAsk(workplace
     column->addLayout(row);
     column->addWidget(m_rules);
     connect(m_outcome, &QComboBox::currentIndexChanged, this, &ClosedAsk::showSale);
+    connect(m_outcome, &QComboBox::currentIndexChanged, this, &StageAsk::outcomeChosen);
     connect(m_price, &QLineEdit::textEdited, this, &ClosedAsk::suggestFees);
     connect(m_channel.box(), &QComboBox::currentTextChanged, this, &ClosedAsk::suggestFees);
     connect(m_fees, &QLineEdit::textEdited, this, [this] { m_feesTyped = true; });
@@ -235,7 +235,7 @@ void ClosedAsk::suggestFees()
 {
     const Id<Channel> channel = m_channel.known(work().bench());
     const auto price = typedMoney(m_price, work().currency());
-    const auto day = typed::dayOrNone(m_soldOn->text(), work().today());
+    const auto day = typedDay(m_soldOn, work().today());
     const auto rules = rulesOn(work().bench(), channel, day && day->isValid() ? *day : work().today());
     m_rules->setText(channel.isNull() || rules.isEmpty() ? QString() : tr("By its rules %1 takes %2.").arg(m_channel.box()->currentText(), feeText(rules)));
     if (!m_feesTyped) {
@@ -251,17 +251,26 @@ void ClosedAsk::focusFirst()
     m_outcome->setFocus();
 }
 
+QWidgetList ClosedAsk::fields() const
+{
+    return {m_outcome, m_price, m_channel.box(), m_fees, m_carriage, m_soldOn};
+}
+
+std::optional<Outcome> ClosedAsk::outcome() const
+{
+    return static_cast<Outcome>(m_outcome->currentData().toInt());
+}
+
 Expected<Change> ClosedAsk::change(const QString &overruling) const
 {
-    const auto outcome = static_cast<Outcome>(m_outcome->currentData().toInt());
     Maker maker = work().maker();
-    auto moved = ruledStageChange(work().file(), {.stage = Stage::Closed, .because = overruling, .outcome = outcome}, maker);
-    if (!moved || outcome != Outcome::Sold)
+    auto moved = ruledStageChange(work().file(), {.stage = Stage::Closed, .because = overruling, .outcome = outcome()}, maker);
+    if (!moved || outcome() != Outcome::Sold)
         return moved;
     const auto price = typedMoney(m_price, work().currency());
     const auto fees = typedMoney(m_fees, work().currency());
     const auto carriage = typedMoney(m_carriage, work().currency());
-    const auto day = typed::dayOrNone(m_soldOn->text(), work().today());
+    const auto day = typedDay(m_soldOn, work().today());
     for (const auto *sum : {&price, &fees, &carriage})
         if (!*sum)
             return sum->trouble();

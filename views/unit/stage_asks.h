@@ -10,9 +10,6 @@ class QLineEdit;
 
 namespace ts {
 
-/// A label over its field.
-[[nodiscard]] QWidget *labelled(const QString &label, QWidget *field, QWidget *parent);
-
 /// What one stage needs to know of a unit that goes there, or stands there.
 class StageAsk : public QWidget {
     Q_OBJECT
@@ -21,8 +18,15 @@ public:
     /// Shows what is recorded of the unit in hand.
     virtual void fill() = 0;
     virtual void focusFirst() = 0;
+    /// What can be filled in, in the order in which Tab goes through it.
+    [[nodiscard]] virtual QWidgetList fields() const = 0;
+    /// How it ended, where the stage asks for it.
+    [[nodiscard]] virtual std::optional<Outcome> outcome() const { return std::nullopt; }
     /// The move, or what changed where the unit stands there already; `overruling` says why it goes there all the same.
     [[nodiscard]] virtual Expected<Change> change(const QString &overruling) const = 0;
+
+Q_SIGNALS:
+    void outcomeChosen();
 
 protected:
     [[nodiscard]] Workplace &work() const { return m_work; }
@@ -38,6 +42,7 @@ public:
     explicit HeldAsk(Workplace &workplace, QWidget *parent = nullptr);
     void fill() override;
     void focusFirst() override;
+    [[nodiscard]] QWidgetList fields() const override;
     [[nodiscard]] Expected<Change> change(const QString &overruling) const override;
 
 private:
@@ -66,6 +71,7 @@ public:
     explicit OfferedAsk(Workplace &workplace, QWidget *parent = nullptr);
     void fill() override;
     void focusFirst() override;
+    [[nodiscard]] QWidgetList fields() const override;
     [[nodiscard]] Expected<Change> change(const QString &overruling) const override;
 
 private:
@@ -80,6 +86,8 @@ public:
     explicit ClosedAsk(Workplace &workplace, QWidget *parent = nullptr);
     void fill() override;
     void focusFirst() override;
+    [[nodiscard]] QWidgetList fields() const override;
+    [[nodiscard]] std::optional<Outcome> outcome() const override;
     [[nodiscard]] Expected<Change> change(const QString &overruling) const override;
 
 private:

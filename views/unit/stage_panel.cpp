@@ -5,6 +5,7 @@
 #include "views/unit/stage_asks.h"
 #include "views/widgets/buttons.h"
 #include "views/widgets/card.h"
+#include "views/widgets/labelled.h"
 #include "views/widgets/stage_names.h"
 
 #include <QHBoxLayout>
@@ -23,6 +24,9 @@ StagePanel::StagePanel(Workplace &workplace, QWidget *parent) : QFrame(parent), 
     m_title = styledLabel("strong", {}, this);
     m_why = styledLabel("warning", {}, this);
     m_why->setWordWrap(true);
+    m_safety = styledLabel("warning", {}, this);
+    m_safety->setWordWrap(true);
+    m_safety->hide();
     m_because = new QLineEdit;
     m_overrule = labelled(tr("It goes there all the same, because"), m_because, this);
     m_body = new QWidget(this);
@@ -31,10 +35,10 @@ StagePanel::StagePanel(Workplace &workplace, QWidget *parent) : QFrame(parent), 
     m_move = primaryButton({}, this);
     m_proofs = button(tr("Look at the proofs"), this);
     m_loose = button(tr("Look at what is off"), this);
-    auto *away = wordButton(tr("Not now"), this);
+    m_away = wordButton(tr("Not now"), this);
     auto *buttons = new QHBoxLayout;
     buttons->setSpacing(gap::small);
-    for (QPushButton *each : {m_move, m_proofs, m_loose, away})
+    for (QPushButton *each : {m_move, m_proofs, m_loose, m_away})
         buttons->addWidget(each);
     buttons->addStretch(1);
     auto *column = new QVBoxLayout(this);
@@ -42,12 +46,13 @@ StagePanel::StagePanel(Workplace &workplace, QWidget *parent) : QFrame(parent), 
     column->setSpacing(gap::small);
     column->addWidget(m_title);
     column->addWidget(m_why);
+    column->addWidget(m_safety);
     column->addWidget(m_body);
     column->addWidget(m_overrule);
     column->addLayout(buttons);
     m_because->installEventFilter(this);
     connect(m_move, &QPushButton::clicked, this, &StagePanel::commit);
-    connect(away, &QPushButton::clicked, this, &StagePanel::putAway);
+    connect(m_away, &QPushButton::clicked, this, &StagePanel::putAway);
     connect(m_proofs, &QPushButton::clicked, this, [this] { m_work.goTo(m_unit, PageKey::Proving); });
     connect(m_loose, &QPushButton::clicked, this, [this] { m_work.goTo(m_unit, PageKey::Teardown); });
     connect(&m_work, &Workplace::unitLeaving, this, &StagePanel::commitEdits);
@@ -56,6 +61,7 @@ StagePanel::StagePanel(Workplace &workplace, QWidget *parent) : QFrame(parent), 
         if (isVisible())
             showObstacles(); // they may have been put right meanwhile
     });
+    orderTabs();
     hide();
 }
 
@@ -74,8 +80,25 @@ StageAsk *StagePanel::askOf(Stage stage)
         m_body->layout()->addWidget(ask);
         for (QWidget *field : ask->findChildren<QWidget *>())
             field->installEventFilter(this);
+        connect(ask, &StageAsk::outcomeChosen, this, &StagePanel::showSafety);
+        orderTabs();
     }
     return ask;
+}
+
+// What a stage asks for is made when it is first wanted, and comes before the buttons all the same.
+void StagePanel::orderTabs()
+{
+    QWidgetList order;
+    for (const StageAsk *ask : std::as_const(m_asks))
+        if (ask)
+            order << ask->fields();
+    order << QWidgetList{m_because, m_move, m_proofs, m_loose, m_away};
+    QWidget *before = this;
+    for (QWidget *each : std::as_const(order)) {
+        setTabOrder(before, each);
+        before = each;
+    }
 }
 
 void StagePanel::ask(Stage stage)
@@ -84,7 +107,8 @@ void StagePanel::ask(Stage stage)
     StageAsk *asked = askOf(stage);
     m_stage = stage;
     m_unit = m_work.file().unit.id;
-    if (!asked && (edits() || inTheWay(m_work.file(), stage).reasons.isEmpty())) {
+    const bool asksNothing = inTheWay(m_work.file(), stage).reasons.isEmpty() && !(handsOn(m_work.file().unit, stage) && safetyGap(m_work.file()).any());
+    if (!asked && (edits() || asksNothing)) {
         Maker maker = m_work.maker();
         m_work.record(ruledStageChange(m_work.file(), {.stage = stage}, maker));
         putAway();
@@ -98,14 +122,16 @@ void StagePanel::ask(Stage stage)
     m_title->setText(edits() ? shown::onStage(stage) : tr("To %1").arg(shown::stage(stage)));
     m_move->setText(edits() ? tr("Keep") : tr("Move to %1").arg(shown::stage(stage)));
     m_move->setAccessibleName(m_move->text());
-    showObstacles();
     if (asked)
         asked->fill();
+    showObstacles();
     show();
     if (asked)
         asked->focusFirst();
     else if (!m_overrule->isHidden())
         m_because->setFocus();
+    else if (m_move->isEnabled())
+        m_move->setFocus();
     else
         (m_proofs->isHidden() ? m_loose : m_proofs)->setFocus();
 }
@@ -124,8 +150,26 @@ void StagePanel::showObstacles()
     m_overrule->setVisible(some && way.canBeOverruled);
     m_move->setEnabled(way.canBeOverruled);
     const auto any = [&](const auto &list, const auto &fits) { return some && std::any_of(list.begin(), list.end(), fits); };
-    m_proofs->setVisible(any(m_work.file().all<Proof>(), [](const Proof &proof) { return proof.cameOut == ProofOutcome::Failed; }));
+    showSafety();
+    m_proofs->setVisible(!m_safety->isHidden() || any(m_work.file().all<Proof>(), [](const Proof &proof) { return proof.cameOut == ProofOutcome::Failed; }));
     m_loose->setVisible(any(m_work.file().all<TeardownItem>(), [](const TeardownItem &item) { return item.state == TeardownState::Off; }));
+}
+
+// Said plainly and no more: what is not tested may well be sound, and the owner decides.
+void StagePanel::showSafety()
+{
+    const StageAsk *asked = m_asks.value(static_cast<int>(m_stage));
+    const bool leaves = handsOn(m_work.file().unit, m_stage, asked ? asked->outcome() : std::nullopt);
+    const SafetyGap gap = leaves ? safetyGap(m_work.file()) : SafetyGap();
+    QString says;
+    if (gap.none)
+        says = tr("Electrical safety is not tested: no proof of it is on record.");
+    else if (gap.any())
+        says = tr("Electrical safety is not tested: %1.").arg(gap.untested.join(QStringLiteral("; ")));
+    if (gap.any())
+        says += QLatin1Char(' ') + tr("It can go there all the same, and the journal says so. Whoever plugs it in relies on it: local codes and licensed practice come first.");
+    m_safety->setText(says);
+    m_safety->setHidden(says.isEmpty());
 }
 
 bool StagePanel::commit()
@@ -161,12 +205,14 @@ void StagePanel::putAway()
 
 void StagePanel::keyPressEvent(QKeyEvent *event)
 {
-    if (event->key() == Qt::Key_Escape)
+    if (event->key() == Qt::Key_Escape) {
         putAway();
-    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
-        commit();
-    else
+    } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        auto *pressed = qobject_cast<QPushButton *>(focusWidget());
+        pressed && pressed->hasFocus() ? pressed->click() : static_cast<void>(commit());
+    } else {
         QFrame::keyPressEvent(event);
+    }
 }
 
 // What was changed of the stage where the unit stands is kept when the keyboard goes elsewhere.

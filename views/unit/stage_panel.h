@@ -35,6 +35,8 @@ private:
     [[nodiscard]] StageAsk *askOf(Stage stage);
     [[nodiscard]] bool edits() const { return m_stage == m_work.file().unit.stage; }
     void showObstacles();
+    void showSafety();
+    void orderTabs();
     bool commit();
 
     Workplace &m_work;
@@ -44,11 +46,13 @@ private:
     QWidget *m_body;
     QHash<int, StageAsk *> m_asks;
     QLabel *m_why;
+    QLabel *m_safety; ///< what nobody has tested of electrical safety; it keeps nothing from moving
     QWidget *m_overrule;
     QLineEdit *m_because;
     QPushButton *m_proofs;
     QPushButton *m_loose;
     QPushButton *m_move;
+    QPushButton *m_away;
 };
 
 } // namespace ts

@@ -8,6 +8,7 @@
 
 #include <QHBoxLayout>
 #include <QMenu>
+#include <QSet>
 
 namespace ts {
 
@@ -23,6 +24,7 @@ StageRibbon::StageRibbon(Workplace &workplace, QWidget *parent) : QWidget(parent
         button->setProperty("role", QStringLiteral("stage"));
         button->setAutoDefault(false);
         button->setAccessibleName(tr("Move to %1").arg(shown::stage(stage)));
+        button->setToolTip(tr("Alt+%1").arg(m_stages.size() + 1));
         connect(button, &QPushButton::clicked, this, [this, stage = stage] { Q_EMIT stageWanted(stage); });
         connect(menu->addAction(shown::stage(stage)), &QAction::triggered, this, [this, stage = stage] { Q_EMIT stageWanted(stage); });
         row->addWidget(button);
@@ -75,8 +77,15 @@ void StageRibbon::refresh()
 {
     const Stage stage = m_work.file().unit.stage;
     const int at = static_cast<int>(stage);
-    for (int i = 0; i < m_stages.size(); ++i)
-        restyle(m_stages.at(i), "passed", i < at ? QStringLiteral("passed") : i == at ? QStringLiteral("current") : QStringLiteral("ahead"));
+    // Passed is where it has been, not what comes earlier in the row: few units are ever held, and some never scouted.
+    QSet<Stage> been;
+    for (const StageMove &move : m_work.file().all<StageMove>())
+        if (!move.removed)
+            been << move.fromStage << move.toStage;
+    for (int i = 0; i < m_stages.size(); ++i) {
+        const bool passed = i < at && been.contains(static_cast<Stage>(i));
+        restyle(m_stages.at(i), "passed", passed ? QStringLiteral("passed") : i == at ? QStringLiteral("current") : QStringLiteral("ahead"));
+    }
     m_one->setText(shown::stage(stage));
     m_one->setAccessibleName(tr("Stage: %1").arg(shown::stage(stage)));
     const QString more = m_work.hasUnit() ? particulars() : QString();

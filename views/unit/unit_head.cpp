@@ -5,11 +5,13 @@
 #include "views/style/style.h"
 #include "views/unit/stage_panel.h"
 #include "views/unit/stage_ribbon.h"
+#include "views/widgets/buttons.h"
 #include "views/widgets/card.h"
 #include "views/widgets/locale_text.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMouseEvent>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -25,11 +27,23 @@ UnitHead::UnitHead(Workplace &workplace, QWidget *parent) : QFrame(parent), m_wo
     m_line = styledLabel("quiet", {}, this);
     m_line->setWordWrap(true);
     m_line->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    for (QLabel *each : {m_name, m_line}) {
+        each->installEventFilter(this);
+        each->setToolTip(tr("Details  Ctrl+D"));
+    }
+    m_details = wordButton(tr("Details…"), this);
+    m_details->setAccessibleName(tr("The unit’s details"));
+    m_details->setToolTip(tr("Ctrl+D"));
+    connect(m_details, &QPushButton::clicked, this, &UnitHead::detailsWanted);
     m_ribbon = new StageRibbon(workplace, this);
     auto *words = new QVBoxLayout;
     words->setSpacing(2);
     words->addStretch(1);
-    words->addWidget(m_name);
+    auto *named = new QHBoxLayout;
+    named->setSpacing(gap::small);
+    named->addWidget(m_name, 1);
+    named->addWidget(m_details, 0, Qt::AlignTop);
+    words->addLayout(named);
     words->addWidget(m_line);
     words->addStretch(1);
     m_panel = new StagePanel(workplace, this);
@@ -85,6 +99,15 @@ void UnitHead::refresh()
         m_photo->setPixmap(m_work.thumbnails().coverNow(sha256, QSize(m_work.style().space(21), m_work.style().space(15)), m_work.style().radius(), devicePixelRatioF()));
 }
 
+// A click on the words opens what they are taken from; marking some of them to copy does not.
+bool UnitHead::eventFilter(QObject *watched, QEvent *event)
+{
+    const auto *words = qobject_cast<QLabel *>(watched);
+    if (words && event->type() == QEvent::MouseButtonRelease && static_cast<QMouseEvent *>(event)->button() == Qt::LeftButton && !words->hasSelectedText())
+        Q_EMIT detailsWanted();
+    return QFrame::eventFilter(watched, event);
+}
+
 QString UnitHead::secondLine() const
 {
     const Unit &unit = m_work.file().unit;
@@ -103,7 +126,7 @@ QString UnitHead::secondLine() const
             break;
         }
     if (!unit.claim.isEmpty())
-        parts << (unit.kind == UnitKind::Owners ? tr("owner says “%1”") : tr("sold as “%1”")).arg(unit.claim);
+        parts << (unit.kind == UnitKind::Owners ? tr("owner’s words: “%1”") : tr("seller’s words: “%1”")).arg(unit.claim);
     return parts.join(QStringLiteral(" · "));
 }
 

@@ -5,6 +5,7 @@
 #include <QFrame>
 
 class QLabel;
+class QPushButton;
 
 namespace ts {
 
@@ -19,8 +20,12 @@ public:
     [[nodiscard]] StageRibbon *ribbon() const { return m_ribbon; }
     [[nodiscard]] StagePanel *panel() const { return m_panel; }
 
+Q_SIGNALS:
+    void detailsWanted();
+
 protected:
     void resizeEvent(QResizeEvent *event) override;
+    bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
     void refresh();
@@ -30,6 +35,7 @@ private:
     QLabel *m_photo;
     QLabel *m_name;
     QLabel *m_line;
+    QPushButton *m_details;
     StageRibbon *m_ribbon;
     StagePanel *m_panel;
 };

@@ -1,6 +1,7 @@
 #include "views/unit/unit_pane.h"
 
 #include "model/sums/standing.h"
+#include "views/details/details_page.h"
 #include "views/fault/fault_page.h"
 #include "views/handover/handover_page.h"
 #include "views/log/log_page.h"
@@ -12,6 +13,7 @@
 #include "views/style/style.h"
 #include "views/teardown/teardown_page.h"
 #include "views/unit/page_tabs.h"
+#include "views/unit/stage_panel.h"
 #include "views/unit/unit_head.h"
 #include "views/widgets/empty_place.h"
 
@@ -42,6 +44,8 @@ QString UnitPane::pageName(PageKey key)
         return tr("Money");
     case PageKey::Handover:
         return tr("Handover");
+    case PageKey::Details:
+        return tr("Details");
     }
     return {};
 }
@@ -71,12 +75,15 @@ UnitPane::UnitPane(Workplace &workplace, QWidget *parent) : QWidget(parent), m_w
     m_panes->setStretchFactor(1, 0);
     m_panes->setChildrenCollapsible(false);
     m_panes->setSizes({860, 290});
+    auto *details = new DetailsPage(workplace);
     // In the order of PageKey.
     m_pages = {new LogPage(workplace),   new FaultPage(workplace),   new ReadingsPage(workplace), new TeardownPage(workplace),
-               new PartsPage(workplace), new ProvingPage(workplace), new MoneyPage(workplace),    new HandoverPage(workplace)};
+               new PartsPage(workplace), new ProvingPage(workplace), new MoneyPage(workplace),    new HandoverPage(workplace),
+               details};
     for (int i = 0; i < m_pages.size(); ++i) {
         m_stack->addWidget(m_pages.at(i));
-        m_tabs->addTab(pageName(static_cast<PageKey>(i)));
+        if (m_pages.at(i) != details) // which are opened from the head
+            m_tabs->addTab(pageName(static_cast<PageKey>(i)));
     }
     auto *column = new QVBoxLayout(unit);
     column->setContentsMargins(0, 0, 0, 0);
@@ -95,6 +102,12 @@ UnitPane::UnitPane(Workplace &workplace, QWidget *parent) : QWidget(parent), m_w
     all->addWidget(m_whole);
 
     connect(m_tabs, &QTabBar::currentChanged, this, &UnitPane::pageShown);
+    connect(m_tabs, &QTabBar::tabBarClicked, this, [this](int index) {
+        if (index == m_tabs->currentIndex() && currentPage() == PageKey::Details)
+            pageShown(index);
+    });
+    connect(m_head, &UnitHead::detailsWanted, this, &UnitPane::toggleDetails);
+    connect(details, &DetailsPage::left, this, &UnitPane::toggleDetails);
     connect(&m_work, &Workplace::unitChanged, this, &UnitPane::refreshHead);
     connect(&m_work, &Workplace::pageWanted, this, [this](PageKey key, const QString &kind, const QUuid &record) {
         showPage(key);
@@ -108,13 +121,27 @@ UnitPane::UnitPane(Workplace &workplace, QWidget *parent) : QWidget(parent), m_w
 
 void UnitPane::showPage(PageKey key)
 {
-    m_tabs->setCurrentIndex(static_cast<int>(key));
+    if (key != PageKey::Details)
+        m_tabs->setCurrentIndex(static_cast<int>(key));
+    if (currentPage() != key)
+        pageShown(static_cast<int>(key));
     page(key)->focusFirst();
+}
+
+void UnitPane::toggleDetails()
+{
+    showPage(currentPage() == PageKey::Details ? static_cast<PageKey>(m_tabs->currentIndex()) : PageKey::Details);
+}
+
+void UnitPane::askStage(Stage stage)
+{
+    if (m_work.hasUnit())
+        m_head->panel()->ask(stage);
 }
 
 PageKey UnitPane::currentPage() const
 {
-    return static_cast<PageKey>(m_tabs->currentIndex());
+    return static_cast<PageKey>(m_stack->currentIndex());
 }
 
 void UnitPane::pageShown(int index)
@@ -122,6 +149,7 @@ void UnitPane::pageShown(int index)
     if (auto *before = qobject_cast<Page *>(m_stack->currentWidget()))
         before->commitEdits();
     m_stack->setCurrentIndex(index);
+    m_tabs->setAside(currentPage() == PageKey::Details);
     m_standing->setVisible(m_pages.at(index)->showsStanding());
     // Typing goes to the page that was opened; but who goes through the tabs by the arrow keys stays on them.
     if (!m_tabs->hasFocus())

@@ -18,6 +18,15 @@ int sides(const GridColumn &column)
     return column.middle ? gap::tight : 2 * gap::small;
 }
 
+/// What a column is given at least: its own width, and room for the longest of its words as a pill.
+int leastWidth(const GridColumn &column, const Style &style)
+{
+    int width = qRound(column.width * QFontMetrics(style.text()).horizontalAdvance(QLatin1Char('0')));
+    for (const GridChoice &choice : column.choices)
+        width = std::max(width, GridPaint(style).pillWidth(choice.word));
+    return width + sides(column);
+}
+
 } // namespace
 
 void GridView::fit()
@@ -29,11 +38,10 @@ void GridView::fit()
 void GridView::fitColumns()
 {
     const QList<GridColumn> &columns = m_rows->columns();
-    const double zero = QFontMetrics(m_style.text()).horizontalAdvance(QLatin1Char('0'));
     int taken = 0;
     int shares = 0;
     for (const GridColumn &column : columns) {
-        taken += qRound(column.width * zero) + sides(column);
+        taken += leastWidth(column, m_style);
         shares += column.stretch;
     }
     int left = std::max(0, viewport()->width() - taken);
@@ -42,7 +50,7 @@ void GridView::fitColumns()
         const int more = shares > 0 ? left * column.stretch / shares : 0;
         left -= more;
         shares -= column.stretch;
-        horizontalHeader()->resizeSection(i, qRound(column.width * zero) + sides(column) + more);
+        horizontalHeader()->resizeSection(i, leastWidth(column, m_style) + more);
     }
 }
 

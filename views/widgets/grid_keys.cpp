@@ -1,6 +1,7 @@
 // What keys and clicks do in a grid while no field is open.
 #include "views/widgets/grid_view.h"
 
+#include <QHash>
 #include <QKeyEvent>
 #include <QMenu>
 
@@ -8,12 +9,36 @@
 
 namespace ts {
 
+namespace {
+
+/// The words to choose from; a word's own letter chooses it while they are open, too.
+class ChoiceMenu : public QMenu {
+public:
+    using QMenu::QMenu;
+    void add(QAction *action, QChar letter) { m_letters.insert(letter.toLower(), action); }
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override
+    {
+        QAction *action = event->text().size() == 1 ? m_letters.value(event->text().at(0).toLower()) : nullptr;
+        if (!action)
+            return QMenu::keyPressEvent(event);
+        close();
+        action->trigger();
+    }
+
+private:
+    QHash<QChar, QAction *> m_letters;
+};
+
+} // namespace
+
 QMenu *GridView::openChoices(const QModelIndex &index)
 {
     const QList<GridChoice> &choices = m_rows->columns().at(index.column()).choices;
     if (choices.isEmpty() || !m_rows->cell(index).editable)
         return nullptr;
-    auto *menu = new QMenu(this);
+    auto *menu = new ChoiceMenu(this);
     menu->setAttribute(Qt::WA_DeleteOnClose);
     menu->setAccessibleName(m_rows->columns().at(index.column()).title);
     for (const GridChoice &choice : choices) {
@@ -21,6 +46,8 @@ QMenu *GridView::openChoices(const QModelIndex &index)
         action->setCheckable(true);
         action->setChecked(choice.value == m_rows->cell(index).edit);
         connect(action, &QAction::triggered, this, [this, cell = QPersistentModelIndex(index), value = choice.value] { m_rows->setData(cell, value); });
+        if (!choice.key.isNull())
+            menu->add(action, choice.key);
         if (action->isChecked())
             menu->setActiveAction(action);
     }

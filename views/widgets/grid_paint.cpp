@@ -43,7 +43,7 @@ int GridPaint::height(const GridCell &cell, int width) const
     const QFontMetrics one(font(cell));
     int high = cell.pill ? std::max(QFontMetrics(m_style.text(pilled)).height() + 4, one.height()) : textHeight(one, cell.text, room);
     if (cell.pill && !cell.after.isEmpty()) {
-        const int pill = QFontMetrics(m_style.text(pilled, QFont::DemiBold)).horizontalAdvance(cell.text) + 2 * gap::small;
+        const int pill = pillWidth(cell.text);
         const int beside = QFontMetrics(m_style.text(second)).horizontalAdvance(cell.after);
         if (pill + gap::small + beside > room)
             high += textHeight(QFontMetrics(m_style.text(second)), cell.after, room);
@@ -51,6 +51,11 @@ int GridPaint::height(const GridCell &cell, int width) const
     if (!cell.second.isEmpty())
         high += textHeight(QFontMetrics(m_style.text(second)), cell.second, room);
     return std::max(high, one.height()) + 2 * above;
+}
+
+int GridPaint::pillWidth(const QString &word) const
+{
+    return QFontMetrics(m_style.text(pilled, QFont::DemiBold)).horizontalAdvance(word) + 2 * gap::small;
 }
 
 QRect GridPaint::tickRect(const QRect &cell) const
@@ -109,7 +114,7 @@ void GridPaint::drawPill(QPainter &painter, QRect &rect, const GridCell &cell) c
     const ToneInk tone = toneInk(*cell.pill, m_style);
     const QFont word = m_style.text(pilled, QFont::DemiBold);
     const QFontMetrics metrics(word);
-    const int width = std::min(metrics.horizontalAdvance(cell.text) + 2 * gap::small, rect.width());
+    const int width = std::min(pillWidth(cell.text), rect.width());
     const int height = metrics.height() + 3;
     const QFont small = m_style.text(second);
     const bool below = !cell.after.isEmpty() && width + gap::small + QFontMetrics(small).horizontalAdvance(cell.after) > rect.width();

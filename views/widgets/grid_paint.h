@@ -18,6 +18,7 @@ public:
     void draw(QPainter &painter, const QRect &rect, const GridCell &cell, const GridColumn &column) const;
     void drawGroup(QPainter &painter, const QRect &rect, const GridCell &cell) const;
     [[nodiscard]] int height(const GridCell &cell, int width) const;
+    [[nodiscard]] int pillWidth(const QString &word) const;
     [[nodiscard]] QRect tickRect(const QRect &cell) const;
 
 private:

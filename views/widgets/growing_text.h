@@ -14,6 +14,8 @@ public:
     void setRecorded(const QString &text);
     [[nodiscard]] bool isEdited() const { return toPlainText().simplified() != m_recorded; }
     void commit();
+    /// What was committed was refused: it stays to be mended, and this is still what is recorded.
+    void refuse(const QString &recorded) { m_recorded = recorded; }
 
 Q_SIGNALS:
     void committed(const QString &text); ///< another text than the recorded one, on one line

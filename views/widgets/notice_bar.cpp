@@ -5,10 +5,16 @@
 #include "views/widgets/card.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QTimer>
+#include <QWindow>
 
 namespace ts {
+
+namespace {
+constexpr int justSaidMs = 300; // a click may refuse what it leaves and succeed where it goes
+}
 
 NoticeBar::NoticeBar(QWidget *parent) : QFrame(parent)
 {
@@ -22,13 +28,33 @@ NoticeBar::NoticeBar(QWidget *parent) : QFrame(parent)
     row->addWidget(m_text, 1);
     row->addWidget(away);
     connect(away, &QPushButton::clicked, this, &QWidget::hide);
+    m_justSaid = new QTimer(this);
+    m_justSaid->setSingleShot(true);
+    m_justSaid->setInterval(justSaidMs);
     hide();
 }
 
 void NoticeBar::refuse(const QString &sentence)
 {
     m_text->setText(sentence);
+    m_justSaid->start();
     show();
+    // Whoever has the keyboard may want Esc for something of its own, and gets it.
+    if (QWindow *whole = window()->windowHandle())
+        whole->installEventFilter(this);
+}
+
+void NoticeBar::settle()
+{
+    if (!m_justSaid->isActive())
+        hide();
+}
+
+bool NoticeBar::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() == QEvent::KeyPress && static_cast<QKeyEvent *>(event)->key() == Qt::Key_Escape)
+        hide();
+    return QFrame::eventFilter(watched, event);
 }
 
 QString NoticeBar::text() const

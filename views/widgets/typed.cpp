@@ -77,4 +77,9 @@ Expected<std::optional<int>> minutesOrNone(const QString &text)
     return Trouble{tr("%1 is no time").arg(quoted(time)), {}, tr("type minutes, like 20, 20m or 1h20")};
 }
 
+Trouble inField(const QString &field, const Trouble &trouble)
+{
+    return {tr("%1: %2").arg(field, trouble.did), trouble.wrong, trouble.todo};
+}
+
 } // namespace ts::typed

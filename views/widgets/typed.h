@@ -20,4 +20,13 @@ namespace ts::typed {
 /// Minutes: "20", "20m", "1h20". Nothing where nothing is typed.
 [[nodiscard]] Expected<std::optional<int>> minutesOrNone(const QString &text);
 
+/// The trouble said of the field it was typed in: "Price asked: “sixty” is no amount of money …".
+[[nodiscard]] Trouble inField(const QString &field, const Trouble &trouble);
+/// What was read, or its trouble with the name of the field.
+template <class T>
+[[nodiscard]] Expected<T> inField(const QString &field, Expected<T> read)
+{
+    return read ? std::move(read) : Expected<T>(inField(field, read.trouble()));
+}
+
 } // namespace ts::typed
