@@ -108,7 +108,7 @@ void TestSumsLoose::leftOutByName()
         ruledStageChange(bench.file, {.stage = Stage::Ready, .because = QStringLiteral("not needed any more")}, bench.maker());
     testing::wantOk(change);
     QCOMPARE(change->sentence(),
-             QStringLiteral("Moved 0042 to Ready: not needed any more; left out: shipping bracket (2 screws)"));
+             QStringLiteral("Moved 0042 to Ready: not needed any more; left out: shipping bracket (2 screws); no electrical-safety proof is on record"));
     bench.apply(*change);
     QCOMPARE(bench.file.unit.stage, Stage::Ready);
     QCOMPARE(bench.last<TeardownItem>().state, TeardownState::LeftOut);

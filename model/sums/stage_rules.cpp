@@ -5,8 +5,6 @@
 #include "model/sums/electrical_safety.h"
 #include "model/sums/loose.h"
 
-#include <algorithm>
-
 namespace ts {
 
 InTheWay inTheWay(const UnitFile &file, Stage to)
@@ -37,27 +35,17 @@ InTheWay inTheWay(const UnitFile &file, Stage to)
 
 SafetyGap safetyGap(const UnitFile &file)
 {
-    SafetyGap gap;
-    for (const Proof &proof : file.all<Proof>()) {
-        if (proof.removed || proof.kind != ProofKind::ElectricalSafety || proof.cameOut == ProofOutcome::NotApplicable)
-            continue;
-        ++gap.asked;
-        if (proof.cameOut == ProofOutcome::NotTested)
-            gap.untested << proof.text;
-    }
-    const auto isSafety = [](const Proof &proof) { return !proof.removed && proof.kind == ProofKind::ElectricalSafety; };
-    const QList<Proof> &proofs = file.all<Proof>();
-    const QList<SafetyReading> readings = safetyReadings(file);
-    gap.none = mainsPowered(file.unit) && std::none_of(proofs.begin(), proofs.end(), isSafety) &&
-               std::none_of(readings.begin(), readings.end(), [](const SafetyReading &reading) { return reading.decided(); });
-    return gap;
+    const SafetyRecord record = safetyRecord(file);
+    return {.untested = record.untested, .none = !record.tested && record.proofs.isEmpty() && record.untested.isEmpty() && mainsPowered(file.unit)};
 }
 
 QString SafetyGap::text() const
 {
     if (none)
-        return QStringLiteral("no electrical-safety test is recorded");
-    return untested.isEmpty() ? QString() : QStringLiteral("%1 of %2 electrical-safety proofs not tested").arg(untested.size()).arg(asked);
+        return QStringLiteral("no electrical-safety proof is on record");
+    if (untested.isEmpty())
+        return {};
+    return (untested.size() == 1 ? QStringLiteral("%1 electrical-safety proof not tested") : QStringLiteral("%1 electrical-safety proofs not tested")).arg(untested.size());
 }
 
 bool handsOn(const Unit &unit, Stage to, std::optional<Outcome> outcome)
@@ -77,13 +65,16 @@ Expected<Change> ruledStageChange(const UnitFile &file, const StageWish &wish, M
     auto change = stageChange(file.unit, wish, maker);
     if (!change)
         return change;
-    const QString untested = handsOn(file.unit, wish.stage, wish.outcome) ? safetyGap(file).text() : QString();
-    if (!untested.isEmpty())
-        change->setSentence(change->sentence() + QStringLiteral("; ") + untested);
+    QStringList also;
+    if (const QString loose = looseItems(file); overruled && !loose.isEmpty())
+        also << QStringLiteral("left out: ") + loose;
+    if (const QString untested = handsOn(file.unit, wish.stage, wish.outcome) ? safetyGap(file).text() : QString(); !untested.isEmpty())
+        also << untested;
+    if (!also.isEmpty())
+        change->setSentence(change->sentence() + QStringLiteral("; ") + also.join(QStringLiteral("; ")));
     if (!overruled)
         return change;
     // What is still off stays out, for the reason given: named in the sentence, and on the sheet from then on.
-    const QString loose = looseItems(file);
     for (const TeardownItem &item : file.all<TeardownItem>()) {
         if (item.removed || item.state != TeardownState::Off)
             continue;
@@ -93,8 +84,6 @@ Expected<Change> ruledStageChange(const UnitFile &file, const StageWish &wish, M
         out.backAt = maker.now();
         change->edit(item, out);
     }
-    if (!loose.isEmpty())
-        change->setSentence(change->sentence() + QStringLiteral("; left out: ") + loose);
     return change;
 }
 

@@ -19,11 +19,10 @@ struct InTheWay {
 
 /// What of electrical safety nobody has tested yet.
 struct SafetyGap {
-    QStringList untested; ///< the proofs, by their texts
-    int asked = 0;        ///< electrical-safety proofs on record, those that do not apply left out
+    QStringList untested; ///< by their words (sums/electrical_safety.h)
     bool none = false;    ///< a unit that runs from the mains has neither such a proof nor a reading that decides one
     [[nodiscard]] bool any() const { return none || !untested.isEmpty(); }
-    [[nodiscard]] QString text() const; ///< "2 of 4 electrical-safety proofs not tested"; empty where there is no gap
+    [[nodiscard]] QString text() const; ///< "2 electrical-safety proofs not tested"; empty where there is no gap
 };
 [[nodiscard]] SafetyGap safetyGap(const UnitFile &file);
 
