@@ -216,6 +216,7 @@ private Q_SLOTS:
         QCOMPARE(on.all<Spend>().size(), 1);
         QCOMPARE(on.all<Spend>().first().kind, SpendKind::Purchase);
         QCOMPARE(on.all<Spend>().first().amount->decimal(), QStringLiteral("30.00"));
+        QCOMPARE(on.all<Spend>().first().paidOn, on.now().at.toLocalTime().date()); // until somebody says when
         QCOMPARE(on.field<QLineEdit>(QStringLiteral("Price paid"))->text(), QStringLiteral("£30.00"));
         QVERIFY(on.said().startsWith(QLatin1String("Price paid of unit")));
         on.enter(QStringLiteral("Carriage to you"), QStringLiteral("£8.40"));

@@ -125,6 +125,27 @@ private Q_SLOTS:
         QCOMPARE(window.workspace().place(), PlaceKey::PartsStore);
     }
 
+    void aSerialOpensTheDetails()
+    {
+        Unit deck = *m_desk->get(m_deck.id);
+        deck.serial = QStringLiteral("1180427");
+        wantOk(m_desk->apply(Change(QStringLiteral("Serial")).edit(*m_desk->get(m_deck.id), deck)));
+        WindowUnderTest window(*m_desk);
+        window.work().takeInHand(m_tuner.id);
+        auto *field = window.workspace().findChild<FindField *>();
+        const auto find = [&](const QString &words) {
+            field->clear();
+            window.workspace().strip()->focusFind();
+            QTest::keyClicks(field, words);
+            QTest::keyClick(field, Qt::Key_Return);
+            return window.workspace().unitPane()->currentPage();
+        };
+        QCOMPARE(find(QStringLiteral("1180427")), PageKey::Details);
+        QCOMPARE(window.work().file().unit.id, m_deck.id);
+        QCOMPARE(find(QStringLiteral("Tarrick")), PageKey::Log); // by what it is called
+        QCOMPARE(window.work().file().unit.id, m_tuner.id);
+    }
+
     void aScannedTagOpensItsUnit()
     {
         WindowUnderTest window(*m_desk);

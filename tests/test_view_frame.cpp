@@ -10,6 +10,7 @@
 #include "views/widgets/notice_bar.h"
 
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QMenuBar>
 #include <QPlainTextEdit>
@@ -172,6 +173,46 @@ private Q_SLOTS:
         QVERIFY2(said.contains(QStringLiteral("No backup was made")), qPrintable(said));
         QVERIFY(window.close());
         QVERIFY(!window.isVisible());
+    }
+
+    void theUnitIsMovedAndItsDetailsAreOpenedByKeys()
+    {
+        Memory memory(m_books.path(QStringLiteral("keys.ini")));
+        MainWindow window(doors(), *m_style, memory);
+        window.show();
+        const QString book = m_books.path(QStringLiteral("keys.turnscrew"));
+        {
+            const auto desk = through(true, book);
+            QVERIFY(desk);
+            benchUnit(**desk, QStringLiteral("Pellworth KD-7"));
+        }
+        QVERIFY(window.openBook(book));
+        const auto press = [&](const QKeySequence &key) {
+            int found = 0;
+            for (QAction *action : window.findChildren<QAction *>())
+                if (action->shortcut() == key) {
+                    ++found;
+                    action->trigger();
+                }
+            return found;
+        };
+        Workplace &work = window.workspace()->work();
+        QCOMPARE(press(QKeySequence(QStringLiteral("Alt+3"))), 1); // and of nothing else
+        QCOMPARE(work.file().unit.stage, Stage::Shelved);
+        QCOMPARE(press(QKeySequence(QStringLiteral("Alt+6"))), 1);
+        QCOMPARE(work.file().unit.stage, Stage::Proving);
+        window.workspace()->showPlace(PlaceKey::Ledger);
+        QCOMPARE(press(QKeySequence(QStringLiteral("Ctrl+D"))), 1);
+        QCOMPARE(window.workspace()->place(), PlaceKey::Units);
+        QCOMPARE(window.workspace()->unitPane()->currentPage(), PageKey::Details);
+        QCOMPARE(press(QKeySequence(QStringLiteral("Ctrl+D"))), 1);
+        QCOMPARE(window.workspace()->unitPane()->currentPage(), PageKey::Log);
+        // The card that F1 opens names them.
+        press(QKeySequence(Qt::Key_F1));
+        bool named = false;
+        for (const QLabel *each : window.findChildren<QLabel *>())
+            named = named || (each->isVisible() && each->text().contains(QLatin1String("Alt+1 to Alt+9")) && each->text().contains(QLatin1String("Ctrl+D")));
+        QVERIFY(named);
     }
 
     void listsGoInBesideTheWindow()

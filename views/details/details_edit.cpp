@@ -43,12 +43,15 @@ DetailField *DetailsPage::purchase(const QString &label, const QString &noun, Sh
     return add(field, std::move(shows));
 }
 
-Expected<void> DetailsPage::takeSum(std::optional<Money> *into, const QString &label, const QString &typed) const
+Expected<void> DetailsPage::takeSum(Purchase &wish, std::optional<Money> Purchase::*sum, const QString &label, const QString &typed) const
 {
-    const auto sum = typed::moneyOrNone(label, typed, work().currency());
-    if (!sum)
-        return sum.trouble();
-    *into = *sum;
+    const auto read = typed::moneyOrNone(label, typed, work().currency());
+    if (!read)
+        return read.trouble();
+    // Until somebody says when, it was bought when it came in.
+    if (*read && !wish.price && !wish.carriage && !wish.boughtOn.isValid())
+        wish.boughtOn = unit().at.toLocalTime().date();
+    wish.*sum = *read;
     return {};
 }
 

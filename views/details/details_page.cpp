@@ -177,9 +177,9 @@ void DetailsPage::makePurchase(Card *card)
     const auto now = [this] { return purchaseOf(file(), bench()); };
     const auto sum = [](const std::optional<Money> &money) { return money ? shown::money(*money) : QString(); };
     DetailField *price = purchase(tr("Price paid"), tr("Price paid"), [now, sum] { return sum(now().price); },
-                                  [this](Purchase &wish, const QString &typed) { return takeSum(&wish.price, tr("Price paid"), typed); });
+                                  [this](Purchase &wish, const QString &typed) { return takeSum(wish, &Purchase::price, tr("Price paid"), typed); });
     DetailField *carriage = purchase(tr("Carriage to you"), tr("Carriage in"), [now, sum] { return sum(now().carriage); },
-                                     [this](Purchase &wish, const QString &typed) { return takeSum(&wish.carriage, tr("Carriage to you"), typed); });
+                                     [this](Purchase &wish, const QString &typed) { return takeSum(wish, &Purchase::carriage, tr("Carriage to you"), typed); });
     m_seller = purchase(tr("Bought from"), tr("Seller"), [now] { return now().seller; }, [this](Purchase &wish, const QString &typed) { return takeSeller(wish, typed); });
     DetailField *day = purchase(tr("Bought on"), tr("Day of purchase"),
                                 [now] { return now().boughtOn.isValid() ? QLocale().toString(now().boughtOn, QLocale::ShortFormat) : QString(); },

@@ -51,7 +51,7 @@ private:
     DetailField *add(DetailField *field, Shows shows);
     static void row(Card *card, const QList<std::pair<DetailField *, int>> &fieldAndShare);
 
-    [[nodiscard]] Expected<void> takeSum(std::optional<Money> *into, const QString &label, const QString &typed) const;
+    [[nodiscard]] Expected<void> takeSum(Purchase &wish, std::optional<Money> Purchase::*sum, const QString &label, const QString &typed) const;
     [[nodiscard]] Expected<void> takeSeller(Purchase &wish, const QString &typed) const;
     [[nodiscard]] Expected<void> takeDay(Purchase &wish, const QString &typed) const;
     bool takeText(QString Unit::*member, const QString &label, const QString &noun, const QString &typed);

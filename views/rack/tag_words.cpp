@@ -36,7 +36,7 @@ QString claimOf(const RackRow &row)
 {
     if (row.claim.isEmpty())
         return {};
-    return (row.kind == UnitKind::Owners ? tr("Owner says “%1”") : tr("Sold as “%1”")).arg(row.claim);
+    return (row.kind == UnitKind::Owners ? tr("Owner’s words: “%1”") : tr("Seller’s words: “%1”")).arg(row.claim);
 }
 
 QString soakOf(const RackRow &row, const QDateTime &now)

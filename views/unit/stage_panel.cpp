@@ -167,7 +167,9 @@ void StagePanel::showSafety()
     else if (gap.any())
         says = tr("Electrical safety is not tested: %1.").arg(gap.untested.join(QStringLiteral("; ")));
     if (gap.any())
-        says += QLatin1Char(' ') + tr("It can go there all the same, and the journal says so. Whoever plugs it in relies on it: local codes and licensed practice come first.");
+        says += QLatin1Char(' ') + tr("Whoever plugs it in relies on it: local codes and licensed practice come first.");
+    if (gap.any() && inTheWay(m_work.file(), m_stage).reasons.isEmpty())
+        says += QLatin1Char(' ') + tr("It can be moved all the same; the journal then says that it was not tested.");
     m_safety->setText(says);
     m_safety->setHidden(says.isEmpty());
 }

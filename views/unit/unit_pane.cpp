@@ -130,6 +130,8 @@ void UnitPane::showPage(PageKey key)
 
 void UnitPane::toggleDetails()
 {
+    if (!m_work.hasUnit())
+        return;
     showPage(currentPage() == PageKey::Details ? static_cast<PageKey>(m_tabs->currentIndex()) : PageKey::Details);
 }
 
