@@ -211,7 +211,7 @@ private Q_SLOTS:
         press(QKeySequence(Qt::Key_F1));
         bool named = false;
         for (const QLabel *each : window.findChildren<QLabel *>())
-            named = named || (each->isVisible() && each->text().contains(QLatin1String("Alt+1 to Alt+9")) && each->text().contains(QLatin1String("Ctrl+D")));
+            named = named || (each->isVisibleTo(&window) && each->text().contains(QLatin1String("Alt+1 to Alt+9")) && each->text().contains(QLatin1String("Ctrl+D")));
         QVERIFY(named);
     }
 
