@@ -31,6 +31,7 @@ public:
     void setFolding(const QSet<Stage> &folded, RackSort sort); ///< as it was remembered
     /// The unit in hand hangs here even where its stage is folded away; not where the rack is narrowed.
     void setInHand(const Id<Unit> &unit, Stage stage);
+    [[nodiscard]] Stage inHandAt() const { return m_inHandAt; }
 
     /// Reads everything again.
     void reload();

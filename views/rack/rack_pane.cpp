@@ -120,10 +120,11 @@ void RackPane::keepSight(const std::function<void()> &change)
 void RackPane::refresh()
 {
     const int value = m_view->verticalScrollBar()->value();
+    const bool went = m_work.hasUnit() && m_model->inHandAt() != m_work.file().unit.stage;
     m_model->setInHand(m_work.file().unit.id, m_work.file().unit.stage);
     m_model->refresh();
     m_view->verticalScrollBar()->setValue(value);
-    follow(false);
+    follow(went); // what was moved is seen where it hangs now; any other change moves nothing
     sayCount();
 }
 

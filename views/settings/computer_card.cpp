@@ -63,6 +63,7 @@ void ComputerCard::addFolder(const QString &label, const QString &hint, QString 
     auto *choose = button(tr("Choose…"), this);
     choose->setAccessibleName(tr("Choose: %1").arg(label));
     auto *row = new QHBoxLayout;
+    row->setSpacing(gap::small);
     row->addWidget(field, 1);
     row->addWidget(choose);
     body()->addWidget(labelled(label, field, row, this, "quiet"));
