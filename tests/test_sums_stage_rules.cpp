@@ -1,4 +1,5 @@
 // What keeps a unit from being called ready, and how it goes there all the same; how a sale stands in the spends.
+#include "model/records/purchase.h"
 #include "model/records/sale.h"
 #include "model/sums/stage_rules.h"
 #include "tests/testing.h"
@@ -134,6 +135,33 @@ private Q_SLOTS:
         file.all<Proof>().clear();
         file.unit.category = Category::Loudspeaker;
         QVERIFY(!safetyGap(file).any());
+    }
+
+    void aPurchaseIsItsSpends()
+    {
+        UnitFile file = bench();
+        BenchFile contacts;
+        const Purchase wish{pounds(3000), pounds(840), QStringLiteral("Dennis Ravell"), QDate(2026, 11, 19)};
+        const auto bought = purchaseChange(file, contacts, wish, m_maker);
+        wantOk(bought);
+        QCOMPARE(bought->items().size(), 3); // the seller first, who is new
+        contacts.all<Contact>() << *description<Contact>().fromRow(*bought->items().first().after);
+        for (const ChangeItem &item : bought->items().mid(1))
+            file.all<Spend>() << *description<Spend>().fromRow(*item.after);
+        QCOMPARE(purchaseOf(file, contacts), wish);
+        QVERIFY(purchaseChange(file, contacts, wish, m_maker)->isEmpty());
+        Purchase later = wish;
+        later.boughtOn = QDate(2026, 11, 20);
+        QCOMPARE(purchaseChange(file, contacts, later, m_maker)->items().size(), 2); // both sums, and no second seller
+        later = wish;
+        later.price = pounds(-1);
+        QVERIFY(refusal(purchaseChange(file, contacts, later, m_maker)).contains(QLatin1String("below nothing")));
+        file.all<Spend>().first().lot = m_maker.fresh<Lot>().id;
+        later.price = pounds(2000);
+        QVERIFY(refusal(purchaseChange(file, contacts, later, m_maker)).contains(QLatin1String("share of a lot")));
+        file.all<Spend>().clear();
+        later = Purchase{std::nullopt, std::nullopt, QStringLiteral("Dennis Ravell"), {}};
+        QVERIFY(refusal(purchaseChange(file, contacts, later, m_maker)).contains(QLatin1String("no sum is on record")));
     }
 
     void aSaleIsItsSpends()
