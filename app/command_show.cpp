@@ -2,6 +2,7 @@
 #include "app/commands.h"
 #include "app/money_facts.h"
 #include "app/print_faults.h"
+#include "app/safety_document.h"
 #include "app/unit_document.h"
 
 #include "model/records/stage_change.h"
@@ -130,6 +131,7 @@ void printUnit(QTextStream &out, const UnitFile &file, const BenchFile &bench, c
     printStanding(out, stand);
     printLog(out, timeline(file, bench));
     printFaults(out, file, bench);
+    printSafety(out, file, bench);
     const CostSheet &sheet = money.sheet;
     out << "\nHours to date: " << durationText(sheet.hours.minutes()) << '\n';
     for (const CostLine &line : sheet.lines)

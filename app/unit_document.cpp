@@ -4,6 +4,7 @@
 #include "app/json_values.h"
 #include "app/money_facts.h"
 #include "app/reading_document.h"
+#include "app/safety_document.h"
 
 #include "model/records/tag_text.h"
 #include "model/sums/electrical_safety.h"
@@ -152,6 +153,7 @@ QJsonObject unitDocument(const UnitFile &file, const BenchFile &bench, const Uni
     document.insert(QStringLiteral("log"), log);
     insertFaultFinding(document, file, bench);
     insertWork(document, file, bench, now);
+    insertSafety(document, file, bench);
     QJsonArray cautions;
     for (const QString &caution : stand.cautions)
         cautions << caution;

@@ -1,6 +1,6 @@
 #include "model/faults/first_power.h"
 
-#include "model/sums/category_facts.h"
+#include "model/sums/power_ladder.h"
 
 #include <algorithm>
 
@@ -46,30 +46,9 @@ CameOut cameOut(const UnitFile &file, const QString &step)
 
 QList<SafetyStep> firstPowerSteps(const Unit &unit)
 {
-    if (!mainsPowered(unit))
-        return {};
-    const QList<Hazard> hazards = factsOf(unit.category).hazards;
-    const auto oneOf = [&](std::initializer_list<Hazard> any) {
-        return std::any_of(any.begin(), any.end(), [&](Hazard hazard) { return hazards.contains(hazard); });
-    };
-    QList<SafetyStep> steps{{QStringLiteral("rating plate: mains voltage, frequency and selector fit the supply here"), 1},
-                            {QStringLiteral("plug, lead, strain relief and switch undamaged"), 1},
-                            {QStringLiteral("fuse fitted is the one on the plate, rating and characteristic"), 2},
-                            {QStringLiteral("opened and looked: nothing loose, leaking, burnt or broken"), 5},
-                            {QStringLiteral("discs, tapes and cells out, transport locks undone"), 1},
-                            {QStringLiteral("resistance across the plug with the switch on, and from its pins to metal"), 3}};
-    if (unit.protectionClass == ProtectionClass::I)
-        steps << SafetyStep{QStringLiteral("protective earth: metal to earth pin"), 2};
-    if (oneOf({Hazard::StoredCharge, Hazard::ValveHighTension, Hazard::SwitchingPrimary}))
-        steps << SafetyStep{QStringLiteral("large capacitors drained through a resistor, measured, not shorted"), 4};
-    if (oneOf({Hazard::SwitchingPrimary, Hazard::LiveChassis}))
-        steps << SafetyStep{QStringLiteral("mains filter capacitors sound, no cracked case"), 3};
-    if (unit.category == Category::AmplifierReceiver)
-        steps << SafetyStep{QStringLiteral("output devices: no short by diode test"), 5};
-    if (unit.category == Category::Radio)
-        steps << SafetyStep{QStringLiteral("valve sets: high tension not shorted, audio coupling capacitor renewed or lifted"),
-                            10};
-    steps << SafetyStep{QStringLiteral("first power through a series lamp: it flashes and dims"), 3};
+    QList<SafetyStep> steps;
+    for (const LadderStep &each : ladderSteps(unit))
+        steps << SafetyStep{each.text, each.minutes};
     return steps;
 }
 
@@ -80,8 +59,10 @@ QList<SafetyStep> firstPowerDue(const UnitFile &file)
         due << SafetyStep{QStringLiteral("do not power: ") + why.simplified(), 0};
     if (poweredBefore(file))
         return due;
-    for (const SafetyStep &step : firstPowerSteps(file.unit)) {
-        const CameOut out = cameOut(file, step.text);
+    const QList<LadderRung> rungs = ladderOf(file).rungs;
+    for (const LadderRung &rung : rungs) {
+        const SafetyStep step{rung.step.text, rung.step.minutes};
+        const CameOut out = rung.last ? (rung.last->cameOut == RungOutcome::Stop ? CameOut::Abnormal : CameOut::Normal) : cameOut(file, step.text);
         if (out == CameOut::Normal)
             continue;
         if (out == CameOut::Abnormal)

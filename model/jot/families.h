@@ -42,6 +42,10 @@ namespace ts {
 [[nodiscard]] Jotted jotSafeToPower(const Jotting &jotting);
 [[nodiscard]] Jotted jotWaiting(const Jotting &jotting);
 
+// First power and electrical safety.
+[[nodiscard]] Jotted jotFirstPower(const Jotting &jotting);
+[[nodiscard]] Jotted jotSafety(const Jotting &jotting);
+
 // Proving.
 [[nodiscard]] Jotted jotSoaked(const Jotting &jotting);
 [[nodiscard]] Jotted jotFlaw(const Jotting &jotting);

@@ -4,10 +4,12 @@
 
 namespace ts {
 
-const std::array<Keyword, 25> &keywords()
+const std::array<Keyword, 27> &keywords()
 {
-    static constexpr std::array<Keyword, 25> table{
+    static constexpr std::array<Keyword, 27> table{
         Keyword{"do not power", jotDoNotPower, Follows::May, "why"},
+        Keyword{"first power", jotFirstPower, Follows::Must, "which step, and its value or what was seen"},
+        Keyword{"safety", jotSafety, Follows::Must, "which test, and its value or what was seen"},
         Keyword{"safe to power", jotSafeToPower, Follows::May, ""},
         Keyword{"not applicable", jotNotApplicable, Follows::Must, "which proof"},
         Keyword{"not tested", jotNotTested, Follows::Must, "which proof"},

@@ -18,7 +18,7 @@ struct Keyword {
 };
 
 /// All of them, those of several words first.
-[[nodiscard]] const std::array<Keyword, 25> &keywords();
+[[nodiscard]] const std::array<Keyword, 27> &keywords();
 
 /// The keyword that a line begins with, or nullptr, and the rest of the line.
 struct Begun {

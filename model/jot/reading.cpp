@@ -2,6 +2,7 @@
 #include "model/jot/phrase.h"
 #include "model/jot/reading_at.h"
 #include "model/jot/reading_line.h"
+#include "model/jot/reading_taken.h"
 #include "model/jot/reading_words.h"
 #include "model/jot/test_point_of.h"
 #include "model/sums/meter_spec.h"
@@ -143,6 +144,28 @@ QString useMeter(Reading &reading, const QList<Quantity> &repeats, const QString
     return words;
 }
 
+} // namespace
+
+Expected<TakenReading> takeReading(const Jotting &jotting, const ReadingLine &line, const Measure &usual, const Limit &wants)
+{
+    const auto understood = understand(line, usual, wants);
+    if (!understood)
+        return understood.trouble();
+    TakenReading taken{jotting.fresh<Reading>(), static_cast<int>(understood->repeats.size()), {}};
+    taken.reading.value = understood->value;
+    taken.reading.wanted = understood->wanted;
+    if (!line.spread.isEmpty()) {
+        const auto spread = spreadOf(line.spread, *taken.reading.value);
+        if (!spread)
+            return spread.trouble();
+        taken.reading.uncertainty = *spread;
+    }
+    taken.meterWords = useMeter(taken.reading, understood->repeats, line.meter, jotting.bench);
+    return taken;
+}
+
+namespace {
+
 /// The reading of a line at its place, as what it records. The trouble's `did` says what is no value, limit or uncertainty.
 Expected<Jotted> recorded(const Jotting &jotting, const ReadingLine &line, const Place &place)
 {
@@ -151,27 +174,18 @@ Expected<Jotted> recorded(const Jotting &jotting, const ReadingLine &line, const
     Measure usual = pointWants.measure();
     if (usual.isNone() && last && last->value)
         usual = last->value->measure();
-    const auto understood = understand(line, usual, pointWants);
-    if (!understood)
-        return understood.trouble();
-
-    Reading reading = jotting.fresh<Reading>();
+    auto taken = takeReading(jotting, line, usual, pointWants);
+    if (!taken)
+        return taken.trouble();
+    Reading &reading = taken->reading;
     reading.name = place.point ? place.point->name : place.name;
-    reading.value = understood->value;
-    reading.wanted = understood->wanted;
     reading.phase = line.phase ? *line.phase : usualPhase(jotting.file);
     reading.conditions = place.conditions;
-    if (!line.spread.isEmpty()) {
-        const auto spread = spreadOf(line.spread, *reading.value);
-        if (!spread)
-            return spread.trouble();
-        reading.uncertainty = *spread;
-    }
     QStringList more{phaseText(reading.phase)};
-    if (!understood->repeats.isEmpty())
-        more << QStringLiteral("mean of %1 readings").arg(understood->repeats.size());
-    if (const QString words = useMeter(reading, understood->repeats, line.meter, jotting.bench); !words.isEmpty())
-        more << words;
+    if (taken->repeats > 0)
+        more << QStringLiteral("mean of %1 readings").arg(taken->repeats);
+    if (!taken->meterWords.isEmpty())
+        more << taken->meterWords;
 
     Jotted jotted{QStringLiteral("reading"), QStringLiteral("reading"), {}, doubtAbout(reading), Change()};
     if (place.point) {

@@ -7,6 +7,7 @@
 #include "model/records/settings.h"
 #include "model/records/tag_text.h"
 #include "model/sums/electrical_safety.h"
+#include "model/sums/power_ladder.h"
 #include "model/sums/standing.h"
 
 #include <QLocale>
@@ -23,11 +24,13 @@ RestorationFacts::Proved provedFact(const Proof &proof)
 {
     RestorationFacts::Proved fact;
     fact.text = withoutBareClaims(proof.text);
-    fact.result = withoutBareClaims(proof.result);
+    fact.result = withoutBareClaims(proofResult(proof));
     if (fact.text.isEmpty())
         std::swap(fact.text, fact.result);
     fact.cameOut = toWord(proof.cameOut);
-    fact.cameOutText = QString(fact.cameOut).replace(QLatin1Char('_'), QLatin1Char(' '));
+    fact.cameOutText = cameOutText(proof);
+    if (fact.cameOutText == verdictText(Verdict::TooCloseToCall))
+        fact.cameOut = toWord(Verdict::TooCloseToCall);
     fact.made = proof.cameOut == ProofOutcome::Passed || proof.cameOut == ProofOutcome::Failed;
     fact.instrument = plainText(proof.instrument);
     QStringList by;
@@ -60,6 +63,33 @@ RestorationFacts::Proved safetyFact(const SafetyReading &check, const BenchFile 
     fact.byFigureAlone = check.verdict != Verdict::NoLimit && !reading.uncertainty;
     fact.instrument = plainText(meter ? meter->name : reading.meterName);
     fact.by = dayText(reading.at.toTimeZone(now.timeZone()).date());
+    return fact;
+}
+
+/// The first-power ladder in one row; nothing where it was not begun or is not at an end. A stop stands among the notices.
+std::optional<RestorationFacts::Proved> firstPowerFact(const UnitFile &file, const QDateTime &now)
+{
+    const Ladder ladder = ladderOf(file);
+    if (ladder.verdict != LadderVerdict::Passed)
+        return std::nullopt;
+    QDateTime last;
+    QStringList values;
+    int passed = 0;
+    for (const LadderRung &rung : ladder.rungs) {
+        last = last.isValid() && rung.last->at < last ? last : rung.last->at;
+        passed += rung.last->cameOut == RungOutcome::Pass ? 1 : 0;
+        if (rung.last->value && rung.last->cameOut == RungOutcome::Pass)
+            values << toWord(rung.step.step) + QLatin1Char(' ') + rung.last->value->text();
+    }
+    RestorationFacts::Proved fact;
+    fact.text = QStringLiteral("First power, step by step, on a series lamp before the mains");
+    fact.result = QStringLiteral("%1 steps passed").arg(passed) + (values.isEmpty() ? QString() : QStringLiteral(": ") + plainText(values.join(QStringLiteral(", "))));
+    fact.cameOut = toWord(ProofOutcome::Passed);
+    fact.cameOutText = fact.cameOut;
+    QStringList by{dayText(last.toTimeZone(now.timeZone()).date())};
+    if (const QString initials = plainText(ladder.rungs.last().last->initials); !initials.isEmpty())
+        by << initials;
+    fact.by = by.join(QStringLiteral(", "));
     return fact;
 }
 
@@ -169,13 +199,15 @@ RestorationFacts gatherRestoration(const UnitFile &file, const BenchFile &bench,
         facts.oneMeter = meters.first();
     facts.soaked = soakedFacts(file, now);
 
+    if (const auto first = firstPowerFact(file, now))
+        facts.proved << *first;
     QStringList ruleSets;
     const auto addRules = [&ruleSets](const QString &text) {
         if (const QString rules = plainText(text); !rules.isEmpty() && !ruleSets.contains(rules))
             ruleSets << rules;
     };
     for (const Proof &proof : file.all<Proof>()) {
-        if (proof.cameOut == ProofOutcome::NotTested)
+        if (proof.cameOut == ProofOutcome::NotTested && !proof.value)
             continue; // said once, under what was not done
         const RestorationFacts::Proved fact = provedFact(proof);
         if (fact.text.isEmpty()) {

@@ -31,6 +31,7 @@
 #include "model/records/plan.h"
 #include "model/records/proof.h"
 #include "model/records/reading.h"
+#include "model/records/rung.h"
 #include "model/records/setting.h"
 #include "model/records/soak.h"
 #include "model/records/source_record.h"
@@ -82,6 +83,7 @@
     X(Comparable) \
     X(Plan) \
     X(Proof) \
+    X(Rung) \
     X(Paper) \
     X(LeftOff) \
     X(Decision) \

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/records/description.h"
+#include "model/records/meter.h"
 #include "model/records/unit.h"
 
 namespace ts {
@@ -24,6 +25,22 @@ struct Words<ProofOutcome> {
                                      std::pair{ProofOutcome::NotApplicable, "not_applicable"}};
 };
 
+/// What an electrical safety test looks at or measures.
+enum class SafetyTest { Look, Earth, Insulation, EarthCurrent, TouchCurrent, SubstituteLeakage, ColdResistance, HotLeakage, Heat };
+
+template <>
+struct Words<SafetyTest> {
+    static constexpr std::array list{std::pair{SafetyTest::Look, "look"},
+                                     std::pair{SafetyTest::Earth, "earth"},
+                                     std::pair{SafetyTest::Insulation, "insulation"},
+                                     std::pair{SafetyTest::EarthCurrent, "earth_current"},
+                                     std::pair{SafetyTest::TouchCurrent, "touch_current"},
+                                     std::pair{SafetyTest::SubstituteLeakage, "substitute_leakage"},
+                                     std::pair{SafetyTest::ColdResistance, "cold_resistance"},
+                                     std::pair{SafetyTest::HotLeakage, "hot_leakage"},
+                                     std::pair{SafetyTest::Heat, "heat"}};
+};
+
 /// An acceptance check before handover.
 struct Proof : Record<Proof> {
     Id<Unit> unit;
@@ -35,6 +52,13 @@ struct Proof : Record<Proof> {
     QString instrument;
     QDate doneOn;
     QString initials;
+    // Of an electrical safety test that measured something; its outcome is worked out from these.
+    std::optional<SafetyTest> test;
+    std::optional<Quantity> value;
+    Limit wanted; ///< as it stood when the value was taken
+    QString limitSource;
+    std::optional<double> uncertainty; ///< 95 %, in the unit of the value
+    Id<Meter> meter;
 
     bool operator==(const Proof &) const = default;
 
@@ -51,6 +75,12 @@ struct Proof : Record<Proof> {
         fields("instrument", &Proof::instrument);
         fields("done_on", &Proof::doneOn);
         fields("initials", &Proof::initials);
+        fields("test", &Proof::test);
+        fields("value", &Proof::value);
+        fields("wanted", &Proof::wanted);
+        fields("limit_source", &Proof::limitSource);
+        fields("uncertainty", &Proof::uncertainty);
+        fields("meter", &Proof::meter);
     }
 };
 

@@ -24,6 +24,7 @@ inline const auto daysToSell = QStringLiteral("days_to_sell");  ///< days from o
 inline const auto benchHours = QStringLiteral("bench_hours");   ///< hours a week at the bench
 inline const auto sellingMinutes = QStringLiteral("selling_minutes"); ///< minutes to offer, pack and send a unit
 inline const auto capitalRate = QStringLiteral("capital_rate");       ///< percent a year that money tied up costs
+inline const auto safetyRules = QStringLiteral("safety_rules");   ///< by which rule set units are tested: a word of SafetyRules
 inline const auto terms = QStringLiteral("terms");                ///< printed on the restoration sheet
 inline const auto faultTables = QStringLiteral("fault_tables");   ///< the owner's tables of usual causes, JSON (model/faults/starting_table.h)
 inline const auto paperSize = QStringLiteral("paper_size");       ///< A4 or Letter

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "model/records/unit_file.h"
+#include "model/sums/safety_rules.h"
 #include "model/sums/verdict.h"
 
 #include <QStringList>
@@ -45,5 +46,39 @@ struct SafetyRecord {
 /// The electrical safety checks that failed and were not passed later, by their words, readings included: also one that was outside
 /// before the unit left and was not taken again.
 [[nodiscard]] QStringList failedSafety(const UnitFile &file);
+
+/// The verdict on a proof that measured something: within only where all of its guard band is (judge() in verdict.h).
+[[nodiscard]] Verdict verdictOf(const Proof &proof);
+/// How it came out by that: passed where it is within, failed where it is outside, else not tested.
+[[nodiscard]] ProofOutcome outcomeOf(const Proof &proof);
+/// How it came out for people: "passed", "too close to call".
+[[nodiscard]] QString cameOutText(const Proof &proof);
+/// What was found in one line: "0.12 Ω ± 0.02 Ω, wanted up to 0.3 Ω (DIN VDE 0701-0702, EN 50678)", then what was typed.
+[[nodiscard]] QString proofResult(const Proof &proof);
+
+enum class SafetyVerdict { Open, Passed, Failed };
+
+template <>
+struct Words<SafetyVerdict> {
+    static constexpr std::array list{std::pair{SafetyVerdict::Open, "open"}, std::pair{SafetyVerdict::Passed, "passed"}, std::pair{SafetyVerdict::Failed, "failed"}};
+};
+
+struct SafetyLine {
+    SafetyTest test = SafetyTest::Look;
+    Expected<SafetyLimit> limit;     ///< by the rules and class at hand
+    std::optional<Proof> proof;      ///< how it came out
+    bool substituted = false;        ///< another test stands in for it
+};
+/// The electrical safety test of a unit by a rule set. Open while a test is; a substitute leakage current stands in for the two live ones.
+struct SafetySheet {
+    QList<SafetyLine> lines;
+    SafetyVerdict verdict = SafetyVerdict::Open;
+};
+[[nodiscard]] SafetySheet safetySheet(const UnitFile &file, const SafetyCase &about);
+
+/// What is on record of a unit and its bench about a test: rule set (a setting), protection class, mains frequency.
+[[nodiscard]] SafetyCase safetyCaseOf(const UnitFile &file, const BenchFile &bench);
+/// The proof that a test is recorded in: the one of that test, else the line of the acceptance list with its text; or nullptr.
+[[nodiscard]] const Proof *proofOf(const UnitFile &file, SafetyTest test);
 
 } // namespace ts

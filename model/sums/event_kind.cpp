@@ -37,6 +37,8 @@ const Kind &kindOf(EventKind what)
         return description<StageMove>();
     case EventKind::Proof:
         return description<Proof>();
+    case EventKind::FirstPower:
+        return description<Rung>();
     case EventKind::Paper:
         return description<Paper>();
     case EventKind::Note:

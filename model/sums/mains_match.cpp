@@ -113,30 +113,48 @@ MainsPlate mainsPlate(const QString &text)
     return plate;
 }
 
+MainsMismatch mainsMismatch(const Unit &unit, const QString &benchMains)
+{
+    const MainsPlate bench = mainsPlate(benchMains);
+    const MainsPlate plate = mainsPlate(unit.mains);
+    MainsMismatch off;
+    if (!mainsPowered(unit))
+        return off;
+    if (!bench.volts.isEmpty() && !plate.volts.isEmpty()) {
+        const double volts = bench.volts.first().low;
+        if (std::none_of(plate.volts.begin(), plate.volts.end(), [volts](const auto &range) { return takes(range, volts); }))
+            off.voltage = wrongVoltage(plate, volts);
+    }
+    if (!bench.hertz.isEmpty() && !plate.hertz.isEmpty()) {
+        const double hertz = bench.hertz.first();
+        if (std::none_of(plate.hertz.begin(), plate.hertz.end(), [hertz](double each) { return qAbs(each / hertz - 1) < 0.02; }))
+            off.frequency = wrongFrequency(plate.hertz, hertz);
+    }
+    return off;
+}
+
 QStringList mainsCautions(const Unit &unit, const QString &benchMains)
 {
     const MainsPlate bench = mainsPlate(benchMains);
     const MainsPlate plate = mainsPlate(unit.mains);
     if (!mainsPowered(unit))
         return {};
+    const MainsMismatch off = mainsMismatch(unit, benchMains);
     QStringList all;
-    if (!bench.volts.isEmpty() && !plate.volts.isEmpty()) {
+    if (!off.voltage.isEmpty())
+        all << off.voltage;
+    else if (!bench.volts.isEmpty() && !plate.volts.isEmpty()) {
         const double volts = bench.volts.first().low;
         const double highest = highestOf(volts, bench.hertz.value(0));
         const auto fits = std::find_if(plate.volts.begin(), plate.volts.end(), [volts](const auto &range) { return takes(range, volts); });
-        if (fits == plate.volts.end())
-            all << wrongVoltage(plate, volts);
-        else if (plate.volts.size() > 1)
+        if (plate.volts.size() > 1)
             all << QStringLiteral("It can be set to %1: see that its selector stands at %2 before you plug it in.").arg(shownRanges(plate.volts), shownRange(*fits));
         // A tenth of a volt is not looked at: 253 V is 230 V + 10 % whichever way it is worked out.
-        if (fits != plate.volts.end() && highest > fits->high * (1 + plateTolerance) + 0.1)
+        if (highest > fits->high * (1 + plateTolerance) + 0.1)
             all << maySwell(*fits, volts, highest);
     }
-    if (!bench.hertz.isEmpty() && !plate.hertz.isEmpty()) {
-        const double hertz = bench.hertz.first();
-        if (std::none_of(plate.hertz.begin(), plate.hertz.end(), [hertz](double each) { return qAbs(each / hertz - 1) < 0.02; }))
-            all << wrongFrequency(plate.hertz, hertz);
-    }
+    if (!off.frequency.isEmpty())
+        all << off.frequency;
     return all;
 }
 

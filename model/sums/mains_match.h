@@ -20,6 +20,13 @@ struct MainsPlate {
 /// What can be read from a text such as "230 V 50 Hz", "110-120/220-240 V~ 50/60 Hz", "AC 117 V, 60 c/s"; empty lists where nothing can.
 [[nodiscard]] MainsPlate mainsPlate(const QString &text);
 
+/// What of a plate does not fit a bench's mains, as a sentence each; empty where it fits or either says nothing that can be read.
+struct MainsMismatch {
+    QString voltage;
+    QString frequency;
+};
+[[nodiscard]] MainsMismatch mainsMismatch(const Unit &unit, const QString &benchMains);
+
 /// Why the unit must not just be plugged in at a bench with this mains ("230 V 50 Hz"), and what to do first; one sentence each,
 /// empty where plate and bench agree, where either says nothing that can be read, and for what takes no mains.
 [[nodiscard]] QStringList mainsCautions(const Unit &unit, const QString &benchMains);

@@ -20,8 +20,10 @@
 #include "model/sums/supply/discharge.h"
 #include "model/sums/supply/fuse.h"
 #include "model/sums/supply/fuse_marking.h"
+#include "model/sums/supply/leakage.h"
 #include "model/sums/supply/ohms_law.h"
 #include "model/sums/supply/ripple.h"
+#include "model/sums/supply/series_lamp.h"
 
 namespace ts {
 
@@ -38,6 +40,8 @@ QList<Sum> allSums()
         fuseSum(),
         fuseMarkingSum(),
         dischargeSum(),
+        seriesLampSum(),
+        leakageSum(),
         idleCurrentSum(),
         loadPowerSum(),
         dropperSum(),

@@ -2,6 +2,7 @@
 
 #include "model/records/settings.h"
 #include "model/sums/money_settings.h"
+#include "model/sums/safety_rules.h"
 #include "model/values/plain_text.h"
 
 #include <QRegularExpression>
@@ -46,6 +47,8 @@ Expected<void> checkSetting(const BenchFile &bench, const QString &name, const Q
         return checkChannel(bench, value);
     if (name == settings::paperSize && value != QLatin1String("A4") && value != QLatin1String("Letter"))
         return Trouble{QStringLiteral("\"%1\" is no paper size").arg(value), {}, QStringLiteral("choose A4 or Letter")};
+    if (name == settings::safetyRules && !fromWord<SafetyRules>(value))
+        return Trouble{QStringLiteral("\"%1\" is no rule set").arg(value), {}, QStringLiteral("choose one of ") + allWords<SafetyRules>().join(QStringLiteral(", "))};
     static const QRegularExpression country(QStringLiteral("^[A-Z]{3}$"));
     if (name == settings::country && !country.match(value).hasMatch())
         return Trouble{QStringLiteral("\"%1\" is no country").arg(value),
@@ -70,6 +73,7 @@ const QList<KnownSetting> &knownSettings()
         {settings::overheadRate, QStringLiteral("what the bench costs an hour")},
         {settings::mains, QStringLiteral("the bench's own mains, such as 230 V 50 Hz")},
         {settings::channel, QStringLiteral("name of the channel that break-even is worked out for")},
+        {settings::safetyRules, QStringLiteral("electrical safety by en_50678, iet_4, iet_5 or makers; local codes come first"), QStringLiteral("en_50678")},
         {settings::paperSize, QStringLiteral("A4 or Letter"), QStringLiteral("A4")},
         {settings::resaleHalfLife, QStringLiteral("days after which a comparable sale counts half"), QStringLiteral("120")},
         {settings::looksStep, QStringLiteral("percent of the price for a grade of looks"), QStringLiteral("7")},

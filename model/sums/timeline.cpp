@@ -1,7 +1,9 @@
 #include "model/sums/timeline.h"
 
 #include "model/sums/metering/calibration.h"
+#include "model/sums/electrical_safety.h"
 #include "model/sums/hours.h"
+#include "model/sums/power_ladder.h"
 #include "model/sums/spent.h"
 
 #include <QHash>
@@ -77,7 +79,10 @@ public:
         each<StageMove>([this](const StageMove &r) { stage(r); });
         each<Proof>([this](const Proof &r) {
             add(r, r.at, EventKind::Proof, QStringLiteral("Proof %1: %2").arg(plain(toWord(r.cameOut)), r.text),
-                joined({r.result, said(QStringLiteral("by "), r.ruleSet), r.instrument, dayText(r.doneOn), r.initials}));
+                joined({proofResult(r), said(QStringLiteral("by "), r.ruleSet), r.instrument, dayText(r.doneOn), r.initials}));
+        });
+        each<Rung>([this](const Rung &r) {
+            add(r, r.at, EventKind::FirstPower, QStringLiteral("First power, %1: %2").arg(toWord(r.step), plain(toWord(r.cameOut))), joined({foundText(r), r.meterName, r.initials}));
         });
         each<Paper>([this](const Paper &r) {
             add(r, r.madeAt.isValid() ? r.madeAt : r.at, EventKind::Paper,

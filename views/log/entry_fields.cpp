@@ -146,6 +146,8 @@ QList<EntryField> fieldsOf(const Event &event)
         return {W::field("because", FieldWords::tr("Because")), W::field("until", FieldWords::tr("Until"), FieldForm::Day), W::when()};
     case EventKind::Proof:
         return W::proof();
+    case EventKind::FirstPower: // a value is not talked away: the step is done again
+        return {W::field("saw", FieldWords::tr("Seen"), FieldForm::Long), W::field("initials", FieldWords::tr("Initials")), W::when()};
     case EventKind::Paper:
         return {W::field("title", FieldWords::tr("Title"))};
     case EventKind::Note:

@@ -42,6 +42,7 @@ Lane laneOf(EventKind what)
     case EventKind::Photo:
         return Lane::Photos;
     case EventKind::Proof:
+    case EventKind::FirstPower:
     case EventKind::Paper:
         return Lane::Proofs;
     case EventKind::Note:

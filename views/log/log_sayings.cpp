@@ -1,5 +1,7 @@
 #include "views/log/log_words.h"
 
+#include "model/sums/electrical_safety.h"
+#include "model/sums/power_ladder.h"
 #include "model/sums/spent.h"
 #include "model/values/name_key.h"
 #include "views/widgets/locale_text.h"
@@ -213,8 +215,19 @@ void LogWords::sayProof(LogEntry &entry, const Proof &proof) const
     const bool failed = proof.cameOut == ProofOutcome::Failed;
     entry.mark = failed ? sign(u"✗", Tone::Outside) : passed ? sign(u"✓", Tone::Within) : sign(u"–");
     entry.headline = tr("Proof %1: %2").arg(shown::word(proof.cameOut), proof.text.simplified());
-    entry.detail = joined({proof.result, with(tr("by %1"), proof.ruleSet), proof.instrument,
+    entry.detail = joined({proofResult(proof), with(tr("by %1"), proof.ruleSet), proof.instrument,
                            proof.doneOn.isValid() ? shown::day(proof.doneOn, m_today) : QString(), proof.initials});
+}
+
+void LogWords::sayRung(LogEntry &entry, const Rung &rung) const
+{
+    entry.mark = rung.cameOut == RungOutcome::Stop ? sign(u"✗", Tone::Outside) : rung.cameOut == RungOutcome::Pass ? sign(u"✓", Tone::Within) : sign(u"–");
+    QString what = toWord(rung.step);
+    for (const LadderStep &step : ladderSteps(m_file.unit))
+        if (step.step == rung.step)
+            what = step.text;
+    entry.headline = rung.cameOut == RungOutcome::Stop ? tr("First power, stop: %1").arg(what) : tr("First power, %1: %2").arg(shown::word(rung.cameOut), what);
+    entry.detail = joined({foundText(rung), rung.meterName, rung.initials});
 }
 
 void LogWords::sayPaper(LogEntry &entry, const Paper &paper) const

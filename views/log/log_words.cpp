@@ -64,6 +64,9 @@ LogEntry LogWords::said(const Event &event)
     case EventKind::Proof:
         say(Id<Proof>{event.record}, [&](const Proof &r) { sayProof(entry, r); });
         break;
+    case EventKind::FirstPower:
+        say(Id<Rung>{event.record}, [&](const Rung &r) { sayRung(entry, r); });
+        break;
     case EventKind::Paper:
         say(Id<Paper>{event.record}, [&](const Paper &r) { sayPaper(entry, r); });
         break;

@@ -32,6 +32,7 @@ private:
     void sayTeardown(LogEntry &entry, EventKind what, const TeardownItem &item) const;
     void sayStage(LogEntry &entry, const StageMove &move) const;
     void sayProof(LogEntry &entry, const Proof &proof) const;
+    void sayRung(LogEntry &entry, const Rung &rung) const;
     void sayPaper(LogEntry &entry, const Paper &paper) const;
     void sayNote(LogEntry &entry, const Note &note) const;
     void sayLeftOff(LogEntry &entry, const LeftOff &left) const;

@@ -1,5 +1,6 @@
 #include "views/proving/proof_rows.h"
 
+#include "model/sums/electrical_safety.h"
 #include "model/values/plain_text.h"
 #include "views/widgets/locale_text.h"
 #include "views/widgets/typed.h"
@@ -39,11 +40,11 @@ GridRow recordRow(const Proof &proof, QDate today)
 {
     GridCell text = typedCell(proof.text);
     text.strong = true;
-    GridCell cameOut = typedCell(proofOutcomeText(proof.cameOut), toWord(proof.cameOut));
+    GridCell cameOut = typedCell(verdictOf(proof) == Verdict::TooCloseToCall && proof.cameOut == ProofOutcome::NotTested ? tr("too close to call") : proofOutcomeText(proof.cameOut), toWord(proof.cameOut));
     cameOut.pill = toneOf(proof.cameOut);
     const GridCell rules = proof.kind == ProofKind::ElectricalSafety ? typedCell(proof.ruleSet) : shownCell({});
     const GridCell done = proof.doneOn.isValid() ? typedCell(shown::day(proof.doneOn, today), proof.doneOn.toString(Qt::ISODate)) : typedCell({});
-    return {.key = proof.id.value, .cells = {text, cameOut, typedCell(proof.result), typedCell(proof.instrument), rules, done, typedCell(proof.initials)}};
+    return {.key = proof.id.value, .cells = {text, cameOut, typedCell(proofResult(proof), proof.result), typedCell(proof.instrument), rules, done, typedCell(proof.initials)}};
 }
 
 } // namespace

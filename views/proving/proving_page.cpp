@@ -2,11 +2,16 @@
 
 #include "model/records/settings.h"
 #include "model/sums/acceptance.h"
+#include "model/sums/electrical_safety.h"
+#include "model/sums/power_ladder.h"
 #include "model/sums/stage_rules.h"
 #include "model/values/name_key.h"
+#include "views/proving/first_power_view.h"
 #include "views/proving/proof_rows.h"
+#include "views/proving/safety_view.h"
 #include "views/style/style.h"
 #include "views/unit/bring_notes.h"
+#include "views/unit/page_tabs.h"
 #include "views/unit/record_edit.h"
 #include "views/widgets/buttons.h"
 #include "views/widgets/card.h"
@@ -30,9 +35,29 @@ ProvingPage::ProvingPage(Workplace &workplace, QWidget *parent) : Page(workplace
     m_whole = new QStackedWidget(this);
     m_whole->addWidget(makeList());
     m_whole->addWidget(m_none);
+    m_firstPower = new FirstPowerView(workplace);
+    m_safety = new SafetyView(workplace);
+    m_shown = new QStackedWidget(this);
+    m_parts = new PageTabs(workplace.style(), this);
+    m_parts->setAccessibleName(tr("Parts of proving"));
+    for (const auto &[name, widget] : {std::pair<QString, QWidget *>{tr("Acceptance"), m_whole}, {tr("First power"), m_firstPower}, {tr("Electrical safety"), m_safety}}) {
+        m_parts->addTab(name);
+        m_shown->addWidget(widget);
+    }
+    connect(m_parts, &QTabBar::currentChanged, m_shown, &QStackedWidget::setCurrentIndex);
+    auto *parts = new QHBoxLayout;
+    parts->setContentsMargins(gap::wide, 0, gap::wide, 0);
+    parts->addWidget(m_parts);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(m_whole);
+    column->setSpacing(0);
+    column->addLayout(parts);
+    column->addWidget(m_shown);
+}
+
+void ProvingPage::showPart(Part part)
+{
+    m_parts->setCurrentIndex(static_cast<int>(part));
 }
 
 QWidget *ProvingPage::makeList()
@@ -92,25 +117,39 @@ QWidget *ProvingPage::makeList()
 
 void ProvingPage::focusFirst()
 {
+    if (m_shown->currentWidget() == m_firstPower)
+        return m_firstPower->focusFirst();
+    if (m_shown->currentWidget() == m_safety)
+        return m_safety->focusFirst();
     m_whole->currentIndex() == 0 ? m_table->setFocus() : m_none->setFocus();
 }
 
 void ProvingPage::reveal(const QString &kind, const QUuid &record)
 {
-    if (kind == QLatin1String(Proof::table))
-        m_table->setCurrent(record);
+    const Rung *rung = kind == QLatin1String(Rung::table) ? file().find(Id<Rung>{record}) : nullptr;
+    if (rung) {
+        showPart(Part::FirstPower);
+        m_firstPower->reveal(rung->step);
+    }
+    if (kind != QLatin1String(Proof::table))
+        return;
+    showPart(Part::Acceptance);
+    m_table->setCurrent(record);
 }
 
 QString ProvingPage::help() const
 {
     return tr("What is tried before the unit is handed over. P, F, N and T say of the row at hand that it passed, failed, is not applicable or is not tested; date and initials fill "
               "themselves, and F goes on to what was found. A failed proof keeps the unit from being called ready unless you say why it goes all the same; a failed electrical safety "
-              "proof is put right first. Your local codes and licensed practice come before anything that this list says.");
+              "proof is put right first. Under First power each step is passed or stopped by what was found, and a stop flags the unit; under Electrical safety the verdict follows from the "
+              "value and the rule set. Your local codes and licensed practice come before anything that this list says.");
 }
 
 void ProvingPage::commitEdits()
 {
     m_table->commitEdit();
+    m_firstPower->commitEdits();
+    m_safety->commitEdits();
 }
 
 QString ProvingPage::inTheWayText() const
@@ -120,6 +159,10 @@ QString ProvingPage::inTheWayText() const
 
 void ProvingPage::refresh()
 {
+    m_firstPower->refresh();
+    m_safety->refresh();
+    m_parts->setBadge(1, ladderOf(file()).stopped, Tone::Outside);
+    m_parts->setBadge(2, static_cast<int>(failedSafety(file()).size()), Tone::Outside);
     const QList<Proof> &proofs = file().all<Proof>();
     m_whole->setCurrentIndex(proofs.isEmpty() && !m_table->isEditing() ? 1 : 0);
     m_table->setRows(proofRows(file(), work().today()));
@@ -174,6 +217,11 @@ std::optional<QUuid> ProvingPage::setOutcome(const Proof &before, const QString 
     const auto outcome = fromWord<ProofOutcome>(word);
     if (!outcome)
         return std::nullopt;
+    const bool said = *outcome == ProofOutcome::Passed || *outcome == ProofOutcome::Failed;
+    if (before.value && said && *outcome != outcomeOf(before)) {
+        work().refuse(Trouble{tr("Its verdict follows from its value"), proofResult(before), tr("measure again under Electrical safety")});
+        return std::nullopt;
+    }
     Proof after = provedAs(before, *outcome, work().today(), bench().setting(settings::worker));
     if (after.doneOn.isValid() && before.kind == ProofKind::ElectricalSafety)
         for (const Proof &each : file().all<Proof>()) {

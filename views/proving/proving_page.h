@@ -10,10 +10,14 @@ namespace ts {
 
 class Card;
 class EmptyPlace;
+class FirstPowerView;
 class GridView;
+class PageTabs;
+class SafetyView;
 struct GridRow;
 
-/// What is tried before the unit is handed over: its acceptance list with how each line came out.
+/// What is tried before the unit is handed over: its acceptance list with how each line came out. Beside it the ladder of first power and
+/// the electrical safety test.
 class ProvingPage : public Page {
     Q_OBJECT
 public:
@@ -24,6 +28,10 @@ public:
     [[nodiscard]] QString help() const override;
     void commitEdits() override;
     [[nodiscard]] GridView *table() const { return m_table; }
+    enum class Part { Acceptance, FirstPower, Safety };
+    void showPart(Part part);
+    [[nodiscard]] FirstPowerView *firstPower() const { return m_firstPower; }
+    [[nodiscard]] SafetyView *safety() const { return m_safety; }
     [[nodiscard]] QString inTheWayText() const; ///< what keeps the unit from being ready, as it is shown; empty where nothing does
 
 protected:
@@ -38,6 +46,10 @@ private:
     void bringIn();
     void remove(const QUuid &key);
 
+    PageTabs *m_parts;
+    QStackedWidget *m_shown; ///< in the order of Part
+    FirstPowerView *m_firstPower;
+    SafetyView *m_safety;
     QStackedWidget *m_whole; ///< the list, or what to do where there is none
     EmptyPlace *m_none;
     GridView *m_table;

@@ -83,6 +83,8 @@ constexpr std::array words{
     std::pair{"proving", QT_TRANSLATE_NOOP("words", "Proving")},
     std::pair{"ready", QT_TRANSLATE_NOOP("words", "Ready")},
     std::pair{"offered", QT_TRANSLATE_NOOP("words", "Offered")},
+    std::pair{"pass", QT_TRANSLATE_NOOP("words", "pass")},
+    std::pair{"stop", QT_TRANSLATE_NOOP("words", "stop")},
     std::pair{"closed", QT_TRANSLATE_NOOP("words", "Closed")},
 };
 
