@@ -161,11 +161,10 @@ Expected<Jotted> jotRung(PowerStep step, Said said, const QString &typed, const 
     Jotted jotted{u"first power"_s, u"first power, "_s + word, sentence, {}, Change(sentence)};
     jotted.change.add(rung);
     if (rung.cameOut == RungOutcome::Stop) {
-        QString why = foundText(rung);
         if (step == PowerStep::Plate && said == Said::Nothing)
-            why = mainsStops(file.unit, rung.saw, rung.asked).join(u' ');
+            jotted.preview += u" · "_s + mainsStops(file.unit, rung.saw, rung.asked).join(u' ');
         jotted.preview += u" · do not power: flagged, until you say safe to power"_s;
-        flag(jotted.change, u"first power, %1: %2"_s.arg(toWord(step), shown(why)), jotting);
+        flag(jotted.change, u"first power, %1: %2"_s.arg(toWord(step), shown(foundText(rung))), jotting);
     }
     if (step == PowerStep::Plate && said == Said::Nothing && file.unit.mains.isEmpty()) {
         Unit unit = file.unit;

@@ -59,8 +59,7 @@ GridRow rowOf(const LadderRung &rung, QDate today)
         found.text = step.asks;
         found.quiet = true;
     }
-    GridCell out = typedCell(rung.last ? wordOf(rung.last->cameOut) : FirstPowerView::tr("open"),
-                             !rung.last ? QString() : rung.last->cameOut == RungOutcome::Stop ? QStringLiteral("wrong") : toWord(rung.last->cameOut));
+    GridCell out = typedCell(rung.last ? wordOf(rung.last->cameOut) : FirstPowerView::tr("open"), {}); // any letter is a new try
     out.pill = !rung.last ? Tone::Neutral : rung.last->cameOut == RungOutcome::Pass ? Tone::Within : rung.last->cameOut == RungOutcome::Stop ? Tone::Outside : Tone::Neutral;
     return {.key = keyOf(step.step),
             .cells = {what, found, out, shownCell(rung.last ? rung.last->meterName : QString()), shownCell(rung.last ? shown::day(rung.last->at.toLocalTime().date(), today) : QString()),

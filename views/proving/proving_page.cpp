@@ -40,18 +40,19 @@ ProvingPage::ProvingPage(Workplace &workplace, QWidget *parent) : Page(workplace
     m_shown = new QStackedWidget(this);
     m_parts = new PageTabs(workplace.style(), this);
     m_parts->setAccessibleName(tr("Parts of proving"));
-    for (const auto &[name, widget] : {std::pair<QString, QWidget *>{tr("Acceptance"), m_whole}, {tr("First power"), m_firstPower}, {tr("Electrical safety"), m_safety}}) {
+    const QList<std::pair<QString, QWidget *>> parts{{tr("Acceptance"), m_whole}, {tr("First power"), m_firstPower}, {tr("Electrical safety"), m_safety}}; // in the order of Part
+    for (const auto &[name, widget] : parts) {
         m_parts->addTab(name);
         m_shown->addWidget(widget);
     }
     connect(m_parts, &QTabBar::currentChanged, m_shown, &QStackedWidget::setCurrentIndex);
-    auto *parts = new QHBoxLayout;
-    parts->setContentsMargins(gap::wide, 0, gap::wide, 0);
-    parts->addWidget(m_parts);
+    auto *head = new QHBoxLayout;
+    head->setContentsMargins(gap::wide, 0, gap::wide, 0);
+    head->addWidget(m_parts);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    column->addLayout(parts);
+    column->addLayout(head);
     column->addWidget(m_shown);
 }
 

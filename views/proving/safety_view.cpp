@@ -41,12 +41,6 @@ QList<GridColumn> columns()
             {.title = SafetyView::tr("Initials"), .width = 6}};
 }
 
-/// The stored words of an outcome as the table's letters have them.
-QString letterWord(ProofOutcome outcome)
-{
-    return outcome == ProofOutcome::Passed ? QStringLiteral("pass") : outcome == ProofOutcome::Failed ? QStringLiteral("wrong") : outcome == ProofOutcome::NotApplicable ? toWord(outcome) : QString();
-}
-
 Tone toneOf(const Proof &proof)
 {
     switch (proof.cameOut) {
@@ -87,7 +81,7 @@ GridRow rowOf(const SafetyLine &line, QDate today)
         found.text = line.substituted ? SafetyView::tr("another test stands in") : found.hint;
         found.quiet = true;
     }
-    GridCell out = typedCell(proof ? shown::word(proof->cameOut) : shown::word(ProofOutcome::NotTested), proof ? letterWord(proof->cameOut) : QString());
+    GridCell out = typedCell(proof ? shown::word(proof->cameOut) : shown::word(ProofOutcome::NotTested), {}); // any letter is a new try
     if (proof && proof->cameOut == ProofOutcome::NotTested && verdictOf(*proof) == Verdict::TooCloseToCall)
         out.text = shown::word(Verdict::TooCloseToCall);
     out.pill = proof ? toneOf(*proof) : Tone::Neutral;

@@ -25,7 +25,7 @@ std::optional<QUuid> TriedGrid::commit(const GridRow &row, int column, const QSt
     }
     if (column != m_found)
         return std::nullopt;
-    const Said said = m_said.take(key);
+    const Said said = m_said.value(key, Said::Nothing);
     if (typed.trimmed().isEmpty() && said == Said::Nothing && rows().leaving())
         return key; // looked at and left
     return m_record(key, said, typed) ? std::optional(key) : std::nullopt;
