@@ -1,7 +1,8 @@
 // paper: writes a paper and keeps what was written.
 #include "app/commands.h"
 
-#include "model/keeping/outgoing_sheet.h"
+#include "model/keeping/outgoing_label.h"
+#include "model/keeping/waiting_parts.h"
 #include "model/paper/putting_back.h"
 #include "model/paper/restoration.h"
 #include "model/records/tag_text.h"
@@ -20,6 +21,7 @@ struct PaperWish {
     QString format;                 ///< pdf, html
     std::optional<PageSize> size;   ///< else the bench's own
     std::optional<QString> edition; ///< one that was handed over before
+    LabelWish label;
 };
 
 QString dashed(QString words)
@@ -32,6 +34,8 @@ QString nounOf(PaperKind kind)
 {
     return kind == PaperKind::Restoration   ? QStringLiteral("restoration sheet")
            : kind == PaperKind::PuttingBack ? QStringLiteral("putting-back sheet")
+           : kind == PaperKind::Order       ? QStringLiteral("order list")
+           : kind == PaperKind::Label       ? QStringLiteral("label")
                                             : QString();
 }
 
@@ -44,14 +48,28 @@ Expected<PaperWish> wishOf(const Options &options, const QString &hint)
     if (nounOf(*kind).isEmpty())
         return Trouble{QStringLiteral("This version does not write the paper \"%1\" yet").arg(options.at(2)),
                        {},
-                       QStringLiteral("it writes restoration and putting-back")};
+                       QStringLiteral("it writes restoration, putting-back, order and label")};
     PaperWish wish;
     wish.kind = *kind;
     wish.out = options.value(QStringLiteral("o"));
     wish.format = QFileInfo(wish.out).suffix().toLower();
     if (wish.format != QLatin1String("pdf") && wish.format != QLatin1String("html"))
         return Trouble{QStringLiteral("Say where it goes, as FILE.pdf or FILE.html"), {}, hint};
-    if (options.has(QStringLiteral("size"))) {
+    const bool label = wish.kind == PaperKind::Label;
+    wish.label.bags = options.has(QStringLiteral("bags"));
+    if (!label && (wish.label.bags || options.has(QStringLiteral("boxes"))))
+        return Trouble{QStringLiteral("Only labels are written for bags and boxes"), {}, QStringLiteral("leave --bags and --boxes out")};
+    if (options.has(QStringLiteral("boxes"))) {
+        bool ok = false;
+        wish.label.boxes = options.value(QStringLiteral("boxes")).toInt(&ok);
+        if (!ok || wish.label.boxes < 1)
+            return Trouble{QStringLiteral("\"%1\" is no number of boxes").arg(options.value(QStringLiteral("boxes"))), {}, hint};
+    }
+    if (label && options.has(QStringLiteral("size"))) {
+        wish.label.size = options.value(QStringLiteral("size"));
+        if (const auto size = labelSize(wish.label.size); !size)
+            return size.trouble();
+    } else if (options.has(QStringLiteral("size"))) {
         const QString size = options.value(QStringLiteral("size"));
         if (size.compare(QLatin1String("A4"), Qt::CaseInsensitive) != 0 &&
             size.compare(QLatin1String("Letter"), Qt::CaseInsensitive) != 0)
@@ -60,7 +78,7 @@ Expected<PaperWish> wishOf(const Options &options, const QString &hint)
     }
     if (options.has(QStringLiteral("edition")))
         wish.edition = options.value(QStringLiteral("edition"));
-    if (wish.edition && wish.size)
+    if (wish.edition && (wish.size || !wish.label.size.isEmpty()))
         return Trouble{
             QStringLiteral("A sheet that was handed over has its size already"), {}, QStringLiteral("leave --size out")};
     return wish;
@@ -104,6 +122,12 @@ Expected<Paper> handedOver(Desk &desk, const UnitFile &unit, const BenchFile &be
         auto facts = restorationFacts(desk, unit, bench, now);
         return facts ? handOver(desk, unit.unit.id, *facts, sheet) : Expected<Paper>(facts.trouble());
     }
+    if (wish.kind == PaperKind::Order)
+        return handOverOrder(desk, &unit.unit, bench, now, sheet);
+    if (wish.kind == PaperKind::Label) {
+        const auto labels = labelsOf(unit, bench, wish.label, now);
+        return labels ? handOverLabels(desk, unit.unit, *labels, sheet) : Expected<Paper>(labels.trouble());
+    }
     auto facts = gatherPuttingBack(unit, bench, now);
     if (!facts)
         return facts.trouble();
@@ -134,6 +158,32 @@ Exit writeNew(Invocation &run, Desk &desk, const UnitFile &unit, const PaperWish
     return Exit::Done;
 }
 
+/// The order list of all waiting units; "all" stands where a tag would.
+Exit writeForAll(Invocation &run, Desk &desk, const PaperWish &wish)
+{
+    if (wish.kind != PaperKind::Order)
+        return run.refuse(Trouble{QStringLiteral("A %1 is of one unit").arg(nounOf(wish.kind)), {}, QStringLiteral("name its tag; all is for the order list")});
+    const auto papers = desk.list<Paper>(QStringLiteral("unit"), QVariant());
+    const auto bench = papers ? desk.benchFile() : Expected<BenchFile>(papers.trouble());
+    if (!bench)
+        return run.refuse(bench.trouble());
+    if (wish.edition) {
+        UnitFile none;
+        none.all<Paper>() = *papers;
+        return writeAgain(run, desk, none, wish);
+    }
+    const SheetWish sheet{.format = wish.format, .size = wish.size.value_or(benchPageSize(*bench)), .file = wish.out};
+    const auto kept = handOverOrder(desk, nullptr, *bench, desk.maker().now().toLocalTime(), sheet);
+    if (!kept)
+        return run.refuse(kept.trouble());
+    run.out() << QStringLiteral("Wrote %1 (order list %2, edition %3 of all units, SHA-256 %4)\n")
+                     .arg(wish.out)
+                     .arg(kept->number)
+                     .arg(kept->edition)
+                     .arg(kept->sha256.left(16));
+    return Exit::Done;
+}
+
 } // namespace
 
 Exit runPaper(Invocation &run)
@@ -141,6 +191,8 @@ Exit runPaper(Invocation &run)
     Options options(run);
     for (const auto *name : {"o", "size", "edition"})
         options.add(QString::fromLatin1(name), QStringLiteral("value"));
+    options.add(QStringLiteral("boxes"), QStringLiteral("value"));
+    options.add(QStringLiteral("bags"));
     if (auto read = options.read(run.arguments(), 3, 3); !read)
         return run.misuse(read.trouble().sentence());
     const auto wish = wishOf(options, run.usageHint());
@@ -151,6 +203,8 @@ Exit runPaper(Invocation &run)
         return run.refuse(desk.trouble());
     if (auto other = notTheBook(wish->out, options.at(0)); !other)
         return run.refuse(other.trouble());
+    if (options.at(1) == QLatin1String("all"))
+        return writeForAll(run, **desk, *wish);
     const auto id = unitOf(**desk, options.at(1));
     if (!id)
         return run.refuse(id.trouble());

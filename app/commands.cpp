@@ -34,7 +34,7 @@ const QList<Command> &commands()
         {QStringLiteral("decide"), QStringLiteral("BOOK TAG WAY [--because T]"),
          QStringLiteral("records which way out was chosen, with the figures: finish_and_sell, sell_as_it_stands …"), false,
          runDecide},
-        {QStringLiteral("paper"), QStringLiteral("BOOK TAG KIND -o FILE.pdf|FILE.html [--size A4|Letter] [--edition N]"),
+        {QStringLiteral("paper"), QStringLiteral("BOOK TAG|all KIND -o FILE.pdf|FILE.html [--size A4|Letter|62x29 …] [--boxes N] [--bags] [--edition N]"),
          QStringLiteral("writes a paper and keeps it; with --edition, one that was kept, as it was handed over"), true, runPaper},
         {QStringLiteral("judge"),
          QStringLiteral("--want LIMIT [--meter SPEC | --uncertainty U95 | --standard-uncertainty U] [--json] -- VALUE"),

@@ -45,6 +45,7 @@ RackRow tagRow(const Row &row, const Currency &currency)
     line.loose = at(RackColumn::Loose).toInt();
     line.soak = at(RackColumn::Soak).toString();
     line.soakSince = instantFromStored(at(RackColumn::SoakSince).toString());
+    line.partsHere = row.at(static_cast<int>(RackColumn::PartsHere)).toInt() > 0;
     line.due = QDate::fromString(at(RackColumn::Due).toString(), Qt::ISODate);
     line.photos = at(RackColumn::Photos).toInt();
     line.sheets = at(RackColumn::Sheets).toInt();
@@ -103,6 +104,7 @@ QString keyOf(const Row &row, RackSort sort)
     case RackSort::DueFirst:
         return at(OrderColumn::HeldUntil).isEmpty() ? QStringLiteral("~") : at(OrderColumn::HeldUntil); // the undated last
     case RackSort::MovedLast:
+        return std::max(at(OrderColumn::StageSince), at(OrderColumn::PartsSince));
     case RackSort::WaitingLongest:
         break;
     }

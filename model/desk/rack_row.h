@@ -34,6 +34,7 @@ struct RackRow {
     QString soak;          ///< the soak that runs
     QDateTime soakSince;
     QDate due;             ///< of the awaited part that is due first
+    bool partsHere = false; ///< parts have come that are not fitted, and no other is awaited
     int photos = 0;
     int sheets = 0;        ///< restoration sheets made
     QString channel;       ///< where it is offered
@@ -49,7 +50,7 @@ struct RackQuery {
     std::optional<Stage> stage;
 };
 
-/// In what order the units of a stage hang on the rack. Equal ones hang by tag, newest first.
+/// In what order the units of a stage hang on the rack. A part that has come counts as a move. Equal ones hang by tag, newest first.
 enum class RackSort { MovedLast, WaitingLongest, ByTag, ByName, DueFirst };
 
 /// Where a unit hangs.

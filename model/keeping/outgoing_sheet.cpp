@@ -45,7 +45,8 @@ Expected<Paper> handOver(Desk &desk, const Unit &unit, const OutgoingPaper &outg
     paper.format = wish.format;
     paper.title = outgoing.title;
     const bool printed = wish.file.isEmpty();
-    const auto sentence = QStringLiteral("%1 of %2 %3").arg(outgoing.noun, tagText(unit.tag),
+    const QString of = unit.id.isNull() ? QStringLiteral("all units") : tagText(unit.tag);
+    const auto sentence = QStringLiteral("%1 of %2 %3").arg(outgoing.noun, of,
                                                            printed ? QStringLiteral("printed") : QStringLiteral("written"));
     WholeFile file(wish.file);
     const auto kept = desk.applyPaper(paper, sentence, [&](const Paper &numbered) -> Expected<QByteArray> {

@@ -34,7 +34,7 @@ struct OutgoingPaper {
 /// Hands a paper over: numbers it, makes it with its number and edition on it, keeps its bytes in the workbook, records it,
 /// and puts the file in its place. The file appears only when the workbook has kept its copy, and the copy is kept only where the
 /// file can be written; where anything is refused before that, nothing is changed and no number is used up.
-/// Answers the record.
+/// Answers the record. A paper of the whole workbook has a unit without an id.
 [[nodiscard]] Expected<Paper> handOver(Desk &desk, const Unit &unit, const OutgoingPaper &outgoing, const SheetWish &wish);
 /// The same for a restoration sheet.
 [[nodiscard]] Expected<Paper> handOver(Desk &desk, const Id<Unit> &unit, RestorationFacts facts, const SheetWish &wish);

@@ -43,7 +43,8 @@ Expected<QByteArray> writePdf(const PdfPages &pages)
         writer.setResolution(resolution);
         writer.setTitle(pages.title);
         writer.setCreator(QStringLiteral("Turnscrew"));
-        writer.setPageSize(QPageSize(pages.size == PageSize::A4 ? QPageSize::A4 : QPageSize::Letter));
+        writer.setPageSize(pages.millimetres.isEmpty() ? QPageSize(pages.size == PageSize::A4 ? QPageSize::A4 : QPageSize::Letter)
+                                                       : QPageSize(pages.millimetres, QPageSize::Millimeter, {}, QPageSize::ExactMatch));
         writer.setPageMargins(QMarginsF(0, 0, 0, 0));
         QPainter painter;
         if (!painter.begin(&writer))

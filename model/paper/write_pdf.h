@@ -5,6 +5,7 @@
 
 #include <QByteArray>
 #include <QDateTime>
+#include <QSizeF>
 
 #include <functional>
 
@@ -17,7 +18,8 @@ struct PdfPages {
     QDateTime madeAt;
     PageSize size = PageSize::A4;
     int count = 0;
-    std::function<void(QPainter &, int)> paint; ///< page by page, scaled to 96 units per inch
+    std::function<void(QPainter &, int)> paint = {}; ///< page by page, scaled to 96 units per inch
+    QSizeF millimetres = {}; ///< of a page that is not of a paper size: a label
 };
 
 /// Whether there is a QGuiApplication to lay out and draw with; refused, as what `did` says, where there is none.

@@ -27,6 +27,8 @@ inline const auto capitalRate = QStringLiteral("capital_rate");       ///< perce
 inline const auto safetyRules = QStringLiteral("safety_rules");   ///< by which rule set units are tested: a word of SafetyRules
 inline const auto terms = QStringLiteral("terms");                ///< printed on the restoration sheet
 inline const auto faultTables = QStringLiteral("fault_tables");   ///< the owner's tables of usual causes, JSON (model/faults/starting_table.h)
+inline const auto labelSize = QStringLiteral("label_size");        ///< width by height in mm: "89x36"
+inline const auto bagLabelSize = QStringLiteral("bag_label_size"); ///< of the labels for small bags
 inline const auto paperSize = QStringLiteral("paper_size");       ///< A4 or Letter
 
 } // namespace ts::settings

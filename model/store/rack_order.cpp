@@ -14,7 +14,9 @@ Expected<QList<Row>> readRackOrder(Connection &connection, const SearchIndex &se
         for (const QString &stage : stages)
             values << stage;
     }
-    return connection.rows(QStringLiteral("SELECT \"id\", \"stage\", \"tag\", \"stage_since\", \"held_until\", \"name\" FROM \"unit\" WHERE \"removed\" = 0") + where +
+    return connection.rows(QStringLiteral("SELECT \"id\", \"stage\", \"tag\", \"stage_since\", \"held_until\", \"name\", "
+                                              // A part that has come floats its unit up as a move does. Of a closed unit nobody asks.
+                                              "CASE WHEN \"stage\" <> 'closed' THEN (SELECT MAX(n.\"state_since\") FROM \"need\" n WHERE n.\"unit\" = \"unit\".\"id\" AND n.\"removed\" = 0 AND n.\"state\" = 'here') END FROM \"unit\" WHERE \"removed\" = 0") + where +
                                among.condition,
                            values + among.values);
 }

@@ -7,7 +7,7 @@ namespace ts {
 class SearchIndex;
 
 /// The columns of readRackOrder, in their order.
-enum class OrderColumn { Id, Stage, Tag, StageSince, HeldUntil, Name };
+enum class OrderColumn { Id, Stage, Tag, StageSince, HeldUntil, Name, PartsSince };
 
 /// Every unit of these stages, with what it can be put in order by; in no order. Where `words` says something, those units alone of which
 /// every word begins a word of the unit itself (tag, name, serial, claim …) or of a symptom of it that is open.

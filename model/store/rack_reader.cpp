@@ -53,7 +53,9 @@ const char *const tagColumns = R"(,
     (SELECT COUNT(*) FROM "paper" a WHERE a."unit" = p."id" AND a."removed" = 0 AND a."kind" = 'restoration'),
     (SELECT CAST(SUM(CASE WHEN "amount_currency" IN ('', ?) THEN COALESCE("amount", 0)
                           WHEN "amount" IS NOT NULL AND "in_bench_currency_currency" IN ('', ?) THEN COALESCE("in_bench_currency", 0) ELSE 0 END) AS BIGINT)
-        FROM "spend" WHERE "unit" = p."id" AND "removed" = 0 AND "kind" = 'sale' AND "flow" = 'in'))";
+        FROM "spend" WHERE "unit" = p."id" AND "removed" = 0 AND "kind" = 'sale' AND "flow" = 'in'),
+    (SELECT CASE WHEN SUM(CASE WHEN n."state" = 'here' THEN 1 ELSE 0 END) > 0 AND SUM(CASE WHEN n."state" IN ('needed', 'ordered') THEN 1 ELSE 0 END) = 0
+        THEN 1 ELSE 0 END FROM "need" n WHERE n."unit" = p."id" AND n."removed" = 0))";
 
 // A statement is kept for each number of units asked for at once: so there are two of them, for one and for a page.
 constexpr int unitsAtOnce = 50;

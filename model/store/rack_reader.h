@@ -7,7 +7,7 @@ namespace ts {
 /// The columns of the rows below, in their order.
 enum class RackColumn { Id, Tag, Name, Category, Kind, Stage, StageSince, HeldBecause, HeldUntil, Outcome, SourceId, Spent, Minutes, Symptom, DoNotPower,
     // of readRackUnits alone
-    Taken, Mains, ProtectionClass, Claim, Asked, AskedCurrency, Channel, Next, OpenSymptoms, Loose, Soak, SoakSince, Due, Photos, Sheets, SoldFor };
+    Taken, Mains, ProtectionClass, Claim, Asked, AskedCurrency, Channel, Next, OpenSymptoms, Loose, Soak, SoakSince, Due, Photos, Sheets, SoldFor, PartsHere };
 
 /// The rack's rows in one query: units with what was spent on them in `currency` and their minutes up to `now`
 /// (rules of model/sums/spent.h and hours.h). `stage` empty: all; limit below 0: all.

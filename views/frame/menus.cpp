@@ -7,7 +7,9 @@
 #include "views/photos/photo_desk.h"
 #include "views/log/log_page.h"
 #include "views/rack/rack_pane.h"
+#include "views/places/parts_store_place.h"
 #include "views/settings/memory.h"
+#include "views/store/write_paper.h"
 #include "views/style/style.h"
 #include "views/unit/unit_pane.h"
 #include "views/widgets/stage_names.h"
@@ -108,6 +110,11 @@ void Menus::makeUnit(QMenu *menu)
     menu->addAction(tr("&Photos"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), this, [this] { m_workspace->showPlace(PlaceKey::Photos); });
     menu->addAction(tr("&Add photos…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A), m_workspace->photos(), &PhotoDesk::chooseFiles);
     menu->addAction(tr("&Watched folder…"), m_workspace->photos(), &PhotoDesk::chooseWatchedFolder);
+    menu->addAction(tr("Tag &label…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L), this, [this] { writeLabels(m_workspace->work(), m_workspace, false); });
+    auto *boxes = menu->addMenu(tr("Labels of several &boxes"));
+    for (int count = 2; count <= 6; ++count)
+        boxes->addAction(tr("%1 boxes…").arg(count), this, [this, count] { writeLabels(m_workspace->work(), m_workspace, false, count); });
+    menu->addAction(tr("Bag labels of what is &off…"), this, [this] { writeLabels(m_workspace->work(), m_workspace, true); });
     menu->addAction(tr("&Move log entries to another unit…"), QKeySequence(Qt::CTRL | Qt::Key_M), this, [this] {
         m_workspace->showPlace(PlaceKey::Units);
         if (auto *log = qobject_cast<LogPage *>(m_workspace->unitPane()->page(m_workspace->unitPane()->currentPage())))
@@ -122,6 +129,11 @@ void Menus::makeUnit(QMenu *menu)
 
 void Menus::makeBench(QMenu *menu)
 {
+    menu->addAction(tr("What to &order"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O), this, [this] {
+        m_workspace->showPlace(PlaceKey::PartsStore);
+        if (auto *store = m_workspace->findChild<PartsStorePlace *>())
+            store->showOrder(true);
+    });
     menu->addAction(tr("Start or stop the &clock"), QKeySequence(Qt::Key_F9), m_workspace->clock(), &ClockBox::toggle);
     menu->addAction(tr("Bench &sums"), QKeySequence(Qt::Key_F8), this, [this] { m_workspace->showPlace(PlaceKey::Sums); });
     menu->addAction(tr("Bench &today: what to work on next"), QKeySequence(Qt::CTRL | Qt::Key_D), this, [this] { m_workspace->showPlace(PlaceKey::BenchToday); });
@@ -136,6 +148,11 @@ void Menus::makeMoney(QMenu *menu)
 void Menus::makePaper(QMenu *menu)
 {
     menu->addAction(tr("&Restoration sheet"), QKeySequence::Print, this, [this] { m_workspace->unitPane()->showPage(PageKey::Handover); });
+    menu->addAction(tr("&Order list of this unit…"), this, [this] {
+        if (m_workspace->work().hasUnit())
+            writeOrderList(m_workspace->work(), m_workspace, &m_workspace->work().file().unit);
+    });
+    menu->addAction(tr("Order list of &all units…"), this, [this] { writeOrderList(m_workspace->work(), m_workspace, nullptr); });
 }
 
 void Menus::makeView(QMenu *menu)

@@ -2,6 +2,7 @@
 
 #include "model/jot/jot.h"
 #include "views/parts/part_rows.h"
+#include "views/parts/shelf_offer.h"
 #include "views/style/style.h"
 #include "views/unit/bring_notes.h"
 #include "views/unit/record_edit.h"
@@ -46,6 +47,8 @@ PartsPage::PartsPage(Workplace &workplace, QWidget *parent) : Page(workplace, pa
     column->setSpacing(gap::normal);
     column->addLayout(top);
     column->addWidget(m_table);
+    m_shelf = new ShelfOffer(workplace, this);
+    column->addWidget(m_shelf);
     column->addStretch(1);
 }
 
@@ -64,7 +67,7 @@ QString PartsPage::help() const
 {
     return tr("What this unit needs, what is ordered, what is here and what is fitted. Type in the last row to add a part, in the words of the log: "
               "2 x C214 47 µF 63 V 0.35. Ctrl+Right moves a part to its next state, Ctrl+Left back; on the state itself n, o, h and f set it. "
-              "Delete takes a line off the list, and Ctrl+Z brings it back.");
+              "Delete takes a line off the list, and Ctrl+Z brings it back. Below it stands what of the shelf would fit.");
 }
 
 void PartsPage::commitEdits()
@@ -90,6 +93,7 @@ void PartsPage::refreshSteps()
     const QString words[] = {tr("Needed"), tr("Mark as ordered"), tr("Mark as here"), tr("Mark as fitted")};
     m_onButton->setText(words[next]);
     m_onButton->setAccessibleName(words[next]);
+    m_shelf->showFor(need);
 }
 
 std::optional<QUuid> PartsPage::commit(const GridRow &row, int column, const QString &typed)

@@ -9,6 +9,7 @@ class QPushButton;
 namespace ts {
 
 class GridView;
+class ShelfOffer;
 struct GridRow;
 
 /// What the unit needs and got: needed, ordered, here, fitted, with what each comes to.
@@ -38,6 +39,7 @@ private:
     QAction *m_on;
     QAction *m_back;
     QPushButton *m_onButton;
+    ShelfOffer *m_shelf;
 };
 
 } // namespace ts

@@ -33,7 +33,8 @@ void RackModel::note(const QString &kind, const QUuid &unit, const QStringList &
                                      QStringLiteral("tag"),   QStringLiteral("removed"),     QStringLiteral("id")};
     const bool narrowed = !m_words.isEmpty() && (kind == QLatin1String("unit") || kind == QLatin1String("symptom"));
     const bool moved = kind == QLatin1String("unit") && std::any_of(fields.begin(), fields.end(), [](const QString &field) { return hangsBy.contains(field); });
-    m_moved = m_moved || narrowed || moved || (kind == QLatin1String("unit") && !m_rows.contains(unit));
+    const bool partCame = kind == QLatin1String("need") && (fields.contains(QLatin1String("state")) || fields.contains(QLatin1String("removed")));
+    m_moved = m_moved || narrowed || moved || partCame || (kind == QLatin1String("unit") && !m_rows.contains(unit));
 }
 
 int RackModel::rowCount(const QModelIndex &parent) const

@@ -52,6 +52,8 @@ QString matterOf(const RackRow &row, const QDateTime &now)
     const QString next = row.next.isEmpty() ? QString() : tr("Next: %1").arg(row.next);
     switch (row.stage) {
     case Stage::Held:
+        if (row.partsHere)
+            return tr("Parts are here: %1").arg(row.next.isEmpty() ? row.heldBecause : row.next);
         return row.heldBecause.isEmpty() ? symptoms(row) : tr("Waiting: %1").arg(row.heldBecause);
     case Stage::Proving:
         return firstOf({soakOf(row, now), symptoms(row), next});
