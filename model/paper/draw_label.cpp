@@ -121,7 +121,7 @@ void paintLabel(QPainter &painter, const LabelFacts &label, const QSizeF &millim
     const double capTop = margin * 0.6;
     painter.drawText(QPointF(margin, capTop + numberMetrics.capHeight()), label.tag);
     double y = capTop + numberMetrics.capHeight() + 1.2 * unitsPerMm;
-    const double text = std::clamp((bottom - y) / (3.2 + 1.3 * double(label.lines.size())), 2.2 * unitsPerMm, 4.5 * unitsPerMm);
+    const double text = std::clamp(std::min((bottom - y) / (3.2 + 1.3 * double(label.lines.size())), inner / 18), 2.2 * unitsPerMm, 4.5 * unitsPerMm);
     if (!label.beside.isEmpty()) {
         const double from = margin + numberMetrics.horizontalAdvance(label.tag) + 2 * unitsPerMm;
         const QFont beside = fontFor(label.beside, right - from, std::min(numberMetrics.capHeight(), text * 1.6), 600);
@@ -129,15 +129,19 @@ void paintLabel(QPainter &painter, const LabelFacts &label, const QSizeF &millim
         painter.drawText(QPointF(from, capTop + numberMetrics.capHeight()), label.beside);
     }
     if (!label.doNotPower.isEmpty()) {
+        // The reason is what keeps hands away: it goes on in more lines before anything else gets room.
         const QString words = u"DO NOT POWER: "_s + label.doNotPower;
-        const QFont flag = fontFor(words, inner - 2 * unitsPerMm, text * 1.25, 700);
-        const QFont least = flag.pixelSize() < text * 0.8 ? paperFont(std::max(4, static_cast<int>(text * 0.8)), 700) : flag;
-        const double high = QFontMetricsF(least).height() + 0.8 * unitsPerMm;
-        painter.fillRect(QRectF(margin, y, inner, high), Qt::black);
+        const double room = inner - 2 * unitsPerMm;
+        const QFont flag = fontFor(words, room, text * 1.25, 700);
+        const QFont least = flag.pixelSize() < text * 0.9 ? paperFont(std::max(5, static_cast<int>(text * 0.9)), 700) : flag;
+        const double most = std::max(QFontMetricsF(least).height(), bottom - y - 0.8 * unitsPerMm);
+        const double high = std::min(most, QFontMetricsF(least).boundingRect(QRectF(0, 0, room, 1000), Qt::TextWordWrap, words).height());
+        painter.fillRect(QRectF(margin, y, inner, high + 0.8 * unitsPerMm), Qt::black);
         painter.setPen(Qt::white);
-        paintLine(painter, words, least, margin + unitsPerMm, y + 0.4 * unitsPerMm, inner - 2 * unitsPerMm);
+        painter.setFont(ts::fontFor(words, least));
+        painter.drawText(QRectF(margin + unitsPerMm, y + 0.4 * unitsPerMm, room, high), Qt::TextWordWrap, words);
         painter.setPen(Qt::black);
-        y += high + 0.6 * unitsPerMm;
+        y += high + 1.4 * unitsPerMm;
     }
     const QFont nameFont = paperFont(std::max(5, static_cast<int>(text)), 600);
     if (y + QFontMetricsF(nameFont).height() <= bottom + 0.5 * unitsPerMm)

@@ -49,6 +49,9 @@ Expected<void> checkSetting(const BenchFile &bench, const QString &name, const Q
         return Trouble{QStringLiteral("\"%1\" is no paper size").arg(value), {}, QStringLiteral("choose A4 or Letter")};
     if (name == settings::safetyRules && !fromWord<SafetyRules>(value))
         return Trouble{QStringLiteral("\"%1\" is no rule set").arg(value), {}, QStringLiteral("choose one of ") + allWords<SafetyRules>().join(QStringLiteral(", "))};
+    static const QRegularExpression millimetres(QStringLiteral("^[0-9]{2,3}x[0-9]{2,3}$"));
+    if ((name == settings::labelSize || name == settings::bagLabelSize) && !millimetres.match(value).hasMatch())
+        return Trouble{QStringLiteral("\"%1\" is no size of a label").arg(value), {}, QStringLiteral("give width and height in millimetres, such as 62x29")};
     static const QRegularExpression country(QStringLiteral("^[A-Z]{3}$"));
     if (name == settings::country && !country.match(value).hasMatch())
         return Trouble{QStringLiteral("\"%1\" is no country").arg(value),
@@ -75,6 +78,8 @@ const QList<KnownSetting> &knownSettings()
         {settings::channel, QStringLiteral("name of the channel that break-even is worked out for")},
         {settings::safetyRules, QStringLiteral("electrical safety by en_50678, iet_4, iet_5 or makers; local codes come first"), QStringLiteral("en_50678")},
         {settings::paperSize, QStringLiteral("A4 or Letter"), QStringLiteral("A4")},
+        {settings::labelSize, QStringLiteral("of tag labels, width by height in millimetres, such as 62x29"), QStringLiteral("89x36")},
+        {settings::bagLabelSize, QStringLiteral("of the labels for small bags"), QStringLiteral("57x32")},
         {settings::resaleHalfLife, QStringLiteral("days after which a comparable sale counts half"), QStringLiteral("120")},
         {settings::looksStep, QStringLiteral("percent of the price for a grade of looks"), QStringLiteral("7")},
         {settings::returnsRate, QStringLiteral("percent of sales that come back"), QStringLiteral("5")},

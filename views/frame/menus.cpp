@@ -111,6 +111,7 @@ void Menus::makeUnit(QMenu *menu)
     menu->addAction(tr("&Add photos…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A), m_workspace->photos(), &PhotoDesk::chooseFiles);
     menu->addAction(tr("&Watched folder…"), m_workspace->photos(), &PhotoDesk::chooseWatchedFolder);
     menu->addAction(tr("Tag &label…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L), this, [this] { writeLabels(m_workspace->work(), m_workspace, false); });
+    menu->addAction(tr("P&rint the tag label…"), this, [this] { printLabel(m_workspace->work(), m_workspace); });
     auto *boxes = menu->addMenu(tr("Labels of several &boxes"));
     for (int count = 2; count <= 6; ++count)
         boxes->addAction(tr("%1 boxes…").arg(count), this, [this, count] { writeLabels(m_workspace->work(), m_workspace, false, count); });

@@ -1,5 +1,6 @@
 #include "views/photos/photo_desk.h"
 
+#include "model/media/tag_in_picture.h"
 #include "model/records/tag_text.h"
 #include "views/photos/photo_tray.h"
 #include "views/settings/memory.h"
@@ -51,6 +52,7 @@ PhotoDesk::PhotoDesk(Workplace &workplace, QWidget *window) : QObject(window), m
     connect(m_progress, &ProgressLine::stopWanted, &m_intake, &PhotoIntake::stop);
     connect(m_tray, &PhotoTray::given, &m_intake, &PhotoIntake::take);
     connect(&m_watch, &FolderWatch::arrived, this, &PhotoDesk::cameIn);
+    connect(&m_work, &Workplace::unitTaken, this, [this] { m_labelled = {}; }); // who takes a unit in hand says what the next photos are of
     connect(&m_work, &Workplace::photoFilesWanted, this, &PhotoDesk::chooseFiles);
     window->setAcceptDrops(true);
     // What is dropped or pasted goes to whatever is under the mouse or has the keyboard, and a field would take it for text.
@@ -127,8 +129,38 @@ void PhotoDesk::rememberSeen()
 
 void PhotoDesk::cameIn(const QStringList &files)
 {
-    m_tray->add(files);
+    m_codes.run(
+        [files] {
+            QList<int> tags;
+            for (const QString &file : files)
+                tags << tagInPictureFile(file);
+            return tags;
+        },
+        [this, files](const QList<int> &tags) { sendOn(files, tags); });
     rememberSeen();
+}
+
+// A photo of a unit's label goes to that unit, and so does what comes after it; the rest is offered for the unit in hand.
+void PhotoDesk::sendOn(const QStringList &files, const QList<int> &tags)
+{
+    QStringList offered;
+    QList<std::pair<Id<Unit>, QStringList>> sent;
+    for (qsizetype i = 0; i < files.size(); ++i) {
+        if (tags.at(i) > 0)
+            if (const auto unit = m_work.desk().unitByTag(tags.at(i)))
+                m_labelled = *unit;
+        if (m_labelled.isNull()) {
+            offered << files.at(i);
+            continue;
+        }
+        if (sent.isEmpty() || sent.last().first != m_labelled)
+            sent.append({m_labelled, {}});
+        sent.last().second << files.at(i);
+    }
+    for (const auto &[unit, photos] : sent)
+        m_intake.take(photoFiles(photos), unit);
+    if (!offered.isEmpty())
+        m_tray->add(offered);
 }
 
 void PhotoDesk::showHint(const QMimeData &data)

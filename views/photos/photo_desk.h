@@ -42,12 +42,15 @@ private:
     void lookAtMemory();
     void rememberSeen();
     void cameIn(const QStringList &files);
+    void sendOn(const QStringList &files, const QList<int> &tags);
     void showHint(const QMimeData &data);
 
     Workplace &m_work;
     QWidget *m_window;
     PhotoIntake m_intake;
     FolderWatch m_watch;
+    Background m_codes;  ///< looks for labels in what came in
+    Id<Unit> m_labelled; ///< whose label was photographed last; null: nobody's since a unit was taken in hand
     PhotoTray *m_tray;
     ProgressLine *m_progress;
     QLabel *m_hint;

@@ -71,6 +71,8 @@ void SettingsPlace::makePapers(Card *card)
     field(card, settings::terms, tr("Terms, printed at the foot of the restoration sheet"), lines);
     field(card, settings::paperSize, tr("Paper"), static_cast<int>(SettingField::Form::Choice))
         ->setChoices({{{}, tr("A4, unless chosen otherwise")}, {QStringLiteral("A4"), tr("A4")}, {QStringLiteral("Letter"), tr("Letter")}});
+    field(card, settings::labelSize, tr("Tag labels, width by height in millimetres"), line)->setHint(QStringLiteral("89x36"));
+    field(card, settings::bagLabelSize, tr("Labels for small bags"), line)->setHint(QStringLiteral("57x32"));
 }
 
 void SettingsPlace::makeBench(Card *card)

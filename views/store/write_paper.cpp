@@ -7,6 +7,8 @@
 
 #include <QCoreApplication>
 #include <QFileInfo>
+#include <QPainter>
+#include <QPrinter>
 #include <QStandardPaths>
 
 using namespace Qt::StringLiterals;
@@ -61,6 +63,35 @@ void writeLabels(Workplace &work, QWidget *parent, bool bags, int boxes)
     if (!paper)
         return work.refuse(paper.trouble());
     work.say(tr("Wrote %1.").arg(QFileInfo(file).fileName()));
+}
+
+void printLabel(Workplace &work, QWidget *parent)
+{
+    if (!work.hasUnit())
+        return;
+    const auto labels = labelsOf(work.file(), work.bench(), {}, work.now().toLocalTime());
+    if (!labels)
+        return work.refuse(labels.trouble());
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setDocName(labels->title);
+    printer.setFullPage(true); // the label has its own margins
+    printer.setPageSize(QPageSize(labels->millimetres, QPageSize::Millimeter, {}, QPageSize::ExactMatch));
+    printer.setPageMargins(QMarginsF(0, 0, 0, 0));
+    if (!ask::printer(parent, tr("Print the label"), printer))
+        return;
+    const auto paper = handOverLabels(work.desk(), work.file().unit, *labels, {.format = u"pdf"_s, .file = {}});
+    if (!paper)
+        return work.refuse(paper.trouble());
+    QPainter painter;
+    if (!painter.begin(&printer))
+        return work.refuse(tr("The printer could not be reached; the label is kept as edition %1.").arg(paper->edition));
+    painter.scale(printer.resolution() / 96.0, printer.resolution() / 96.0);
+    for (qsizetype i = 0; i < labels->labels.size(); ++i) {
+        if (i > 0)
+            printer.newPage();
+        paintLabel(painter, labels->labels.at(i), labels->millimetres);
+    }
+    work.say(tr("Printed the label of %1.").arg(tagText(work.file().unit.tag)));
 }
 
 } // namespace ts

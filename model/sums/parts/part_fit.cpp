@@ -12,6 +12,13 @@ namespace {
 constexpr double electrolyticBand = 0.20; // letter M of IEC 60062
 constexpr double dust = 1e-9;
 
+/// Whether a text says a word, or several, as whole words: "low, glass" says "low".
+bool saysAs(const QString &text, const QString &words)
+{
+    const auto plain = [](QString of) { return u' ' + of.replace(u',', u' ').simplified().toLower() + u' '; };
+    return plain(text).contains(plain(words));
+}
+
 /// One attribute of the part against the same of the need.
 PartFit compared(const RatingField &field, const RatingValue &needed, const RatingValue *has, bool capacitance)
 {
@@ -21,7 +28,7 @@ PartFit compared(const RatingField &field, const RatingValue &needed, const Rati
         const QString a = needed.text(), b = has->text();
         if (needed.amount || has->amount)
             return {FitWord::LookFirst, {u"%1 %2, needed %3"_s.arg(field.key, b, a)}};
-        if (a.compare(b, Qt::CaseInsensitive) == 0)
+        if (saysAs(b, a))
             return {FitWord::Fits, {}};
         return {field.words.isEmpty() ? FitWord::LookFirst : FitWord::DoesNot, {u"%1 %2, needed %3"_s.arg(field.key, b, a)}};
     }
