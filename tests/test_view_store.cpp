@@ -23,13 +23,13 @@ using namespace Qt::StringLiterals;
 namespace {
 
 /// A window with the parts store open.
-struct Store {
+struct StoreOpen {
     OpenDesk desk;
     std::unique_ptr<WindowUnderTest> window;
     PartsStorePlace *place = nullptr;
     GridView *shelf = nullptr;
 
-    explicit Store(const QString &book)
+    explicit StoreOpen(const QString &book)
     {
         if (!desk.create(book))
             qFatal("no workbook");
@@ -56,6 +56,7 @@ struct Store {
         type(line);
         press(Qt::Key_Return);
         press(Qt::Key_Escape);
+        QTest::qWait(20); // the place shows it when the event loop comes round
     }
     Need need(const Unit &unit, const QString &text, const QString &supplier = {})
     {
@@ -90,7 +91,7 @@ private:
 private Q_SLOTS:
     void partsAreWrittenDownAndFound()
     {
-        Store store(m_books.fresh(u"sqlite"_s));
+        StoreOpen store(m_books.fresh(u"sqlite"_s));
         store.write(u"10 x electrolytic 1000 uF 63 V 10x20 at 0.12 in drawer C3"_s);
         store.write(u"electrolytic 1000 uF 50 V"_s);
         store.write(u"2 x belt 76x4x0.6"_s);
@@ -121,7 +122,7 @@ private Q_SLOTS:
 
     void attributesAndBatchesAreEdited()
     {
-        Store store(m_books.fresh(u"sqlite"_s));
+        StoreOpen store(m_books.fresh(u"sqlite"_s));
         const Unit donor = benchUnit(*store.desk, u"Donor"_s);
         store.write(u"electrolytic 470 uF 25 V"_s);
         const QUuid part = store.all<Part>().first().id.value;
@@ -165,13 +166,13 @@ private Q_SLOTS:
 
     void anOrderIsPlacedAndArrives()
     {
-        Store store(m_books.fresh(u"sqlite"_s));
+        StoreOpen store(m_books.fresh(u"sqlite"_s));
         const Unit first = benchUnit(*store.desk, u"Deck"_s), second = benchUnit(*store.desk, u"Player"_s);
         store.need(first, u"belt 78x4x0.6"_s, u"Millrace"_s);
         store.need(second, u"belt 78x4x0.6"_s, u"Millrace"_s);
         QCOMPARE(store.desk->rackOrder({}, RackSort::MovedLast)->first().id, second.id); // taken in later
         store.place->showOrder(true);
-        QVERIFY(buttonWith(*store.place, u"Mark as ordered"_s));
+        QTRY_VERIFY(buttonWith(*store.place, u"Mark as ordered"_s));
         QCOMPARE(unnamedControls(*store.place), QStringList());
         for (QLineEdit *each : store.place->findChildren<QLineEdit *>())
             if (each->isVisible() && each->accessibleName().startsWith(u"Due"_s))
@@ -200,7 +201,7 @@ private Q_SLOTS:
 
     void shelfFillsANeed()
     {
-        Store store(m_books.fresh(u"sqlite"_s));
+        StoreOpen store(m_books.fresh(u"sqlite"_s));
         store.write(u"3 x belt 78x4x0.6 at 1.20 in tin B1"_s);
         const Unit deck = benchUnit(*store.desk, u"Deck"_s);
         const Need need = store.need(deck, u"capstan belt 78x4x0.6"_s);
@@ -211,6 +212,7 @@ private Q_SLOTS:
         auto *offer = page->findChild<ShelfOffer *>();
         QTRY_VERIFY(offer->isVisible());
         QCOMPARE(offer->table()->rows().rowCount(), 1);
+        QTest::qWait(20);
         QTest::mouseClick(buttonWith(*offer, u"Take it"_s), Qt::LeftButton);
         QCOMPARE(store.all<Need>().first().state, NeedState::Here);
         QCOMPARE(store.all<Need>().first().price->minor(), 120);
@@ -222,7 +224,7 @@ private Q_SLOTS:
 
     void papersAreWritten()
     {
-        Store store(m_books.fresh(u"sqlite"_s));
+        StoreOpen store(m_books.fresh(u"sqlite"_s));
         QTemporaryDir folder;
         QString file = folder.filePath(u"label.pdf"_s);
         ask::answerFor(&store.window->workspace(), [&file](const QString &) { return file; });
@@ -242,13 +244,13 @@ private Q_SLOTS:
 
     void photosFollowThePhotographedLabel()
     {
-        Store store(m_books.fresh(u"sqlite"_s));
+        StoreOpen store(m_books.fresh(u"sqlite"_s));
         const Unit deck = benchUnit(*store.desk, u"Deck"_s), other = benchUnit(*store.desk, u"Other"_s);
         store.window->work().takeInHand(other.id);
         QTemporaryDir folder;
         PhotoDesk *photos = store.window->workspace().photos();
         photos->watch().setFolder(folder.path());
-        QVERIFY(labelPicture(u"%1"_s.arg(deck.tag, 4, 10, u'0')).save(folder.filePath(u"1.png"_s)));
+        QVERIFY(labelPicture(QString::number(deck.tag).rightJustified(4, u'0')).save(folder.filePath(u"1.png"_s)));
         QImage plain(640, 480, QImage::Format_RGB32);
         plain.fill(Qt::darkGreen);
         QVERIFY(plain.save(folder.filePath(u"2.png"_s)));
