@@ -103,9 +103,7 @@ learn BOOK 1 -> 1 no maker or no model
 learn BOOK 77 -> 1 77
 paper BOOK 1 quote -o @new.pdf -> 2 does not write the paper "quote" yet
 paper BOOK 1 bill -o @new.pdf -> 2 does not write the paper "bill" yet
-paper BOOK 1 label -o @new.pdf -> 2 does not write the paper "label" yet
 paper BOOK 1 putting-back -o @new.pdf -> 1 nothing of it is off
-paper BOOK 1 order -o @new.pdf -> 2 does not write the paper "order" yet
 paper BOOK 1 ledger -o @new.pdf -> 2 does not write the paper "ledger" yet
 paper BOOK 1 poem -o @new.pdf -> 2 "poem" is no kind of paper; choose one of restoration, quote, bill, label, putting-back
 paper BOOK 1 restoration -> 2 Say where it goes

@@ -153,13 +153,16 @@ private Q_SLOTS:
         QCOMPARE(store.all<Batch>().size(), 2);
         QCOMPARE(store.all<Batch>().last().donor, donor.id);
         QCOMPARE(store.all<Batch>().last().unitCost->minor(), 0); // the donor cost nothing, so nothing can move
-        press(Qt::Key_Escape);
+        QTest::qWait(20);
+        if (batches->isEditing())
+            press(Qt::Key_Escape);
 
         store.shelf->editAt(part, 4);
+        QVERIFY(store.shelf->isEditing());
         type(u"5"_s);
         press(Qt::Key_Return);
-        press(Qt::Key_Escape);
-        QCOMPARE(*store.all<Part>().first().minimumStock, 5);
+        QTest::qWait(20);
+        QCOMPARE(store.all<Part>().first().minimumStock, std::optional(5));
         QVERIFY(buttonWith(*store.place, u"Below what is kept: 1"_s));
         store.window->work().undo();
         QVERIFY(!store.all<Part>().first().minimumStock);
@@ -185,7 +188,10 @@ private Q_SLOTS:
         }
         QTRY_VERIFY(!buttonWith(*store.place, u"Mark as ordered"_s));
         // one of them is taken off the list: only the first unit is waited for, and it comes up when the order is here
-        const Need gone = store.all<Need>().last();
+        Need gone;
+        for (const Need &need : store.all<Need>())
+            if (need.unit == second.id)
+                gone = need;
         wantOk(store.desk->apply(Change(u"Off"_s).remove(gone)));
         QTRY_VERIFY(buttonWith(*store.place, u"It has arrived"_s));
         QTest::qWait(50);
