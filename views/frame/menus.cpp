@@ -137,7 +137,7 @@ void Menus::makeBench(QMenu *menu)
     });
     menu->addAction(tr("Start or stop the &clock"), QKeySequence(Qt::Key_F9), m_workspace->clock(), &ClockBox::toggle);
     menu->addAction(tr("Bench &sums"), QKeySequence(Qt::Key_F8), this, [this] { m_workspace->showPlace(PlaceKey::Sums); });
-    menu->addAction(tr("Bench &today: what to work on next"), QKeySequence(Qt::CTRL | Qt::Key_D), this, [this] { m_workspace->showPlace(PlaceKey::BenchToday); });
+    menu->addAction(tr("Bench &today: what to work on next"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D), this, [this] { m_workspace->showPlace(PlaceKey::BenchToday); });
 }
 
 void Menus::makeMoney(QMenu *menu)
