@@ -41,6 +41,8 @@ const QList<Command> &commands()
          QStringLiteral("a verdict, without a workbook"), false, runJudge},
         {QStringLiteral("reckon"), QStringLiteral("[SUM key=value …] [--json]"),
          QStringLiteral("a sum by itself; alone, lists them"), false, runReckon},
+        {QStringLiteral("meter"), QStringLiteral("ADDRESS [--within SECONDS] [--json] | simulate [--port N] [--value V] [--function F] [--fault F,F]"),
+         QStringLiteral("who a meter is and one settled reading, over SCPI; or a simulated meter to try it with"), false, runMeter},
         {QStringLiteral("sound"), QStringLiteral("FILE --test T [--json]"),
          QStringLiteral("measures a recording (not in this version)"), false, runSound},
         {QStringLiteral("import"), QStringLiteral("BOOK FILE --as KIND [--dry-run] [--map \"Their column=ours\"]"),

@@ -36,6 +36,7 @@ Exit runDecide(Invocation &);
 Exit runPaper(Invocation &);
 Exit runJudge(Invocation &);
 Exit runReckon(Invocation &);
+Exit runMeter(Invocation &);
 Exit runSound(Invocation &);
 Exit runImport(Invocation &);
 Exit runExport(Invocation &);

@@ -5,7 +5,7 @@ say() { printf '%s\n' "turnscrew: $*"; }
 fail() { printf '%s\n' "turnscrew: $*" >&2; exit 1; }
 
 # What a build needs. Charts needs the three -dev packages after it by name, because recommended packages are left out.
-build_packages=(g++ cmake ninja-build ccache libsqlite3-dev libxlsxwriter-dev libzint-dev libzbar-dev qt6-base-dev qt6-base-dev-tools qt6-charts-dev libqt6opengl6-dev libxkbcommon-dev
+build_packages=(g++ cmake ninja-build ccache libsqlite3-dev libxlsxwriter-dev libzint-dev libzbar-dev qt6-base-dev qt6-base-dev-tools qt6-serialport-dev qt6-charts-dev libqt6opengl6-dev libxkbcommon-dev
     libgl-dev qt6-l10n-tools qt6-tools-dev qt6-tools-dev-tools)
 # What the program needs while it runs: both engines' drivers, WebP pictures, the typeface of the screens and papers, icons and what draws them, the words of Qt's own dialogs.
 run_packages=(libqt6sql6-sqlite libqt6sql6-psql qt6-image-formats-plugins fonts-inter breeze-icon-theme libqt6svg6 qt6-translations-l10n)

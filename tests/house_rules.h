@@ -34,11 +34,12 @@ inline const Arrows &arrows()
             {QStringLiteral("model/desk"), rooms("values records store")},
             {QStringLiteral("model/exchange"), rooms("values records sums faults money desk")},
             {QStringLiteral("model/media"), rooms("values records")},
+            {QStringLiteral("model/meters"), rooms("values")},
             {QStringLiteral("model/paper"), rooms("values records sums")},
             {QStringLiteral("model/keeping"), rooms("values records sums desk exchange media paper")},
             {QStringLiteral("model/worth"), rooms("values records sums faults money desk")},
             {QStringLiteral("model/demo"), rooms("values records sums desk jot media paper keeping")},
-            {QStringLiteral("views"), rooms("values records sums faults money worth jot desk paper media exchange keeping")},
+            {QStringLiteral("views"), rooms("values records sums faults money worth jot desk paper media exchange keeping meters")},
         };
         all.insert(QStringLiteral("app"), all.keys());
         return all;
@@ -53,6 +54,8 @@ inline QStringList allowedModules(const QString &room)
     const auto among = [&](const char *names) { return QString::fromLatin1(names).split(QLatin1Char(' ')).contains(room); };
     if (among("model/store"))
         modules << QStringLiteral("QtSql");
+    if (among("model/meters"))
+        modules << QStringLiteral("QtNetwork") << QStringLiteral("QtSerialPort");
     if (among("model/media model/paper model/keeping model/demo views app"))
         modules << QStringLiteral("QtGui");
     if (among("views app"))
