@@ -93,6 +93,10 @@ void TestSumsHours::hoursOfSteps()
     span(file, at(11, 0), {});
     step(file, at(11, 59), 40); // while it still runs
     QCOMPARE(hoursOf(file, at(12, 0)).minutes(), 90);
+    const QList<Step> &steps = file.all<Step>();
+    QVERIFY(withinClock(file, steps.at(0).at) && withinClock(file, steps.at(1).at));
+    QVERIFY(!withinClock(file, steps.at(2).at));
+    QVERIFY(withinClock(file, steps.last().at));
 }
 
 void TestSumsHours::hoursOverlapping()

@@ -52,6 +52,7 @@ private Q_SLOTS:
     void toldInstants();
     void toldReadings();
     void toldDecisions();
+    void toldProofs();
 };
 
 void TestSumsTimeline::toldInOrder()
@@ -196,6 +197,26 @@ void TestSumsTimeline::toldDecisions()
     QCOMPARE(events[1].detail, QStringLiteral("the head is worn · Finish and sell: £4.00, £9.00, £15.00 · Break for parts: £20.00, £22.00, £30.00"));
     QCOMPARE(events[1].record, decision.id.value);
     QVERIFY(&kindOf(EventKind::Decision) == &description<Decision>());
+}
+
+// What is to be proved is no happening until it was tried; then it stands under the day on which it was.
+void TestSumsTimeline::toldProofs()
+{
+    UnitFile file;
+    file.unit.at = at(8, 0);
+    Proof &open = added<Proof>(file, at(8, 0));
+    open.text = QStringLiteral("plays both sides");
+    QCOMPARE(timeline(file, {}).size(), 1); // taken in, and nothing else
+    Proof &passed = added<Proof>(file, at(8, 0));
+    passed.text = QStringLiteral("counter counts");
+    passed.cameOut = ProofOutcome::Passed;
+    passed.doneOn = at(8, 0).date().addDays(3);
+    const QList<Event> events = timeline(file, {});
+    QCOMPARE(events.size(), 2);
+    QCOMPARE(events.last().text, QStringLiteral("Proof passed: counter counts"));
+    QCOMPARE(events.last().at, QDateTime(passed.doneOn, QTime(0, 0), Qt::UTC));
+    passed.doneOn = at(8, 0).date();
+    QCOMPARE(timeline(file, {}).last().at, at(8, 0));
 }
 
 QTEST_GUILESS_MAIN(TestSumsTimeline)

@@ -4,10 +4,13 @@
 #include "views/fault/fault_page.h"
 #include "views/fault/fault_rows.h"
 #include "views/fault/next_card.h"
+#include "views/fault/symptom_choice.h"
 #include "views/widgets/ask_line.h"
 
 #include <QAbstractItemModelTester>
 #include <QComboBox>
+#include <QScrollBar>
+#include <QSet>
 
 using namespace ts;
 using namespace ts::testing;
@@ -114,6 +117,65 @@ private Q_SLOTS:
         stand(on.checks, 0, on.mark(QStringLiteral("head lead")));
         press(Qt::Key_Space);
         QVERIFY(on.file().all<Bearing>().isEmpty());
+    }
+
+    void headsOfTheMarksAreAllDifferent()
+    {
+        QCOMPARE(markHeads({QStringLiteral("belt worn"), QStringLiteral("belt slipped off"), QStringLiteral("motor dry"), QStringLiteral("C214 open"), QStringLiteral("coupling C215 open")}),
+                 (QStringList{QStringLiteral("belt\nworn"), QStringLiteral("belt\nslipped"), QStringLiteral("motor"), QStringLiteral("C214"), QStringLiteral("C215")}));
+        const QStringList same = markHeads({QStringLiteral("belt"), QStringLiteral("belt"), QStringLiteral("belt")});
+        QCOMPARE(QSet<QString>(same.begin(), same.end()).size(), 3);
+    }
+
+    // What the check is and how it came out are seen wherever the marks are scrolled to.
+    void theCheckAndItsOutcomeStayInSight()
+    {
+        OnPage on(m_books.fresh(QStringLiteral("sqlite")));
+        for (int i = 1; i <= 14; ++i)
+            on.addRow(on.causes, QStringLiteral("C%1 leaky").arg(200 + i));
+        on.addRow(on.checks, QStringLiteral("measure the rail 3m"));
+        const int last = on.checks->rows().columnCount() - 1;
+        const auto rect = [&](int column) { return on.checks->visualRect(on.checks->rows().index(0, column)); };
+        QVERIFY(on.checks->horizontalScrollBar()->maximum() > 0);
+        for (int column = 0; column <= last; ++column) {
+            stand(on.checks, 0, column);
+            QCOMPARE(rect(0).left(), 0);
+            QCOMPARE(rect(last).right() + 1, on.checks->viewport()->width());
+            QVERIFY(column < 2 || column == last || (rect(column).left() >= rect(1).right() && rect(column).right() < rect(last).left())); // not below what is pinned
+            QCOMPARE(on.checks->indexAt(rect(column).center()).column(), column);
+        }
+        on.checks->horizontalScrollBar()->setValue(on.checks->horizontalScrollBar()->maximum());
+        stand(on.checks, 0, 0);
+        press(Qt::Key_F2);
+        QVERIFY(openField());
+        QVERIFY(openField()->geometry().left() <= 1 && openField()->isVisible()); // where its cell is seen
+        press(Qt::Key_Escape);
+        on.checks->grab();
+    }
+
+    void whereNoCausesAreKnownTheListIsOfferedInThePage()
+    {
+        OnPage on(m_books.fresh(QStringLiteral("sqlite")), QStringLiteral("zzzz qqqq"));
+        on.page->bringInUsual();
+        QVERIFY(on.page->choice()->question().contains(QLatin1String("zzzz qqqq")));
+        QVERIFY(on.file().all<Cause>().isEmpty());
+        const auto answers = on.page->choice()->findChildren<QPushButton *>();
+        QVERIFY(answers.size() > 2);
+        QVERIFY(on.page->choice()->isAncestorOf(QApplication::focusWidget()));
+        press(Qt::Key_Escape);
+        QVERIFY(on.page->choice()->isHidden());
+        OnPage::button(on.page, QStringLiteral("From the list…"))->click();
+        QCoreApplication::processEvents();
+        QVERIFY(on.page->choice()->isVisible());
+        on.page->choice()->findChildren<QPushButton *>().last()->setFocus();
+        qobject_cast<QPushButton *>(QApplication::focusWidget())->click(); // none of these
+        QVERIFY(on.page->choice()->isHidden());
+        on.page->bringInUsual();
+        on.page->choice()->findChildren<QPushButton *>().first()->click();
+        QVERIFY(on.page->choice()->isHidden());
+        QVERIFY(!on.file().all<Cause>().isEmpty());
+        on.window->work().undo();
+        QVERIFY(on.file().all<Cause>().isEmpty());
     }
 
     void howSureAMarkIsCanBeSaid()

@@ -1,4 +1,5 @@
 // The Log driven as a person would: lines typed and recorded, entries edited, taken out and moved in place, filtered, recalled.
+#include "model/sums/acceptance.h"
 #include "tests/window_under_test.h"
 #include "views/log/entry_form.h"
 #include "views/log/jot_bar.h"
@@ -10,6 +11,7 @@
 #include "views/log/log_view.h"
 #include "views/log/move_bar.h"
 #include "views/log/offer_list.h"
+#include "views/log/time_ticks.h"
 #include "views/widgets/notice_bar.h"
 
 #include <QAbstractItemModelTester>
@@ -363,6 +365,59 @@ private Q_SLOTS:
         on.page->askWhereTo();
         Q_EMIT on.page->moveBar()->chosen(other.id);
         QVERIFY(on.window->workspace().notice()->text().contains(QLatin1String("stays with its unit")));
+    }
+
+    void minutesInTheClocksTimeAreSaidToBe()
+    {
+        OnLog on(m_books);
+        on.jot("did cleaned it 20m");
+        on.desk.clock.advance(60);
+        ClockSpan span = on.desk->maker().fresh<ClockSpan>();
+        span.unit = on.unit.id;
+        span.startedAt = on.window->work().now();
+        QVERIFY(on.window->work().record(Change(QStringLiteral("Clock")).add(span)));
+        on.jot("did lubricated it 10m");
+        const auto detail = [&](const Step &step) { return on.page->model()->entry(on.rowOf(step)).detail; };
+        const QList<Step> steps = on.file().all<Step>();
+        QVERIFY(!detail(steps.first()).contains(QLatin1String("clock")));
+        QVERIFY(detail(steps.last()).contains(QLatin1String("not counted again")));
+    }
+
+    // Proofs that came with the category are not told before they are tried.
+    void proofsStillToBeDoneAreNoEntries()
+    {
+        OnLog on(m_books);
+        Maker maker = on.desk->maker();
+        const int before = on.page->model()->rowCount();
+        QVERIFY(on.window->work().record(bringAcceptance(on.file(), maker)));
+        QVERIFY(on.file().all<Proof>().size() > 10);
+        QCOMPARE(on.page->model()->rowCount(), before);
+        QCOMPARE(on.page->chips()->chip(Lane::Proofs)->isHidden(), true);
+        const Proof proof = on.file().all<Proof>().first();
+        QVERIFY(on.window->work().record(Change(QStringLiteral("Proof")).edit(proof, provedAs(proof, ProofOutcome::Passed, on.window->work().today(), {}))));
+        QVERIFY(on.rowOf(proof) >= 0);
+    }
+
+    // Marks of an axis of time: a few, all different, in order, within what is shown.
+    void ticksOfTheChartAreRoundAndDistinct()
+    {
+        const QDateTime begin(QDate(2026, 11, 19), QTime(13, 7));
+        for (const qint64 minutes : {60, 130, 400, 900, 1500, 2900, 4 * 1440, 9 * 1440, 33 * 1440, 100 * 1440, 400 * 1440, 3000 * 1440}) {
+            const QDateTime end = begin.addSecs(minutes * 60);
+            const QList<TimeTick> ticks = timeTicks(begin, end, begin.date());
+            QVERIFY2(ticks.size() >= 2 && ticks.size() <= 5, qPrintable(QStringLiteral("%1 min: %2").arg(minutes).arg(ticks.size())));
+            QSet<QString> labels;
+            for (qsizetype i = 0; i < ticks.size(); ++i) {
+                labels << ticks.at(i).label;
+                QVERIFY(ticks.at(i).at >= begin && ticks.at(i).at <= end);
+                QVERIFY(i == 0 || ticks.at(i - 1).at < ticks.at(i).at);
+            }
+            QCOMPARE(labels.size(), ticks.size());
+        }
+        const QList<TimeTick> days = timeTicks(begin, begin.addDays(3), begin.date()); // three midnights lie between
+        QCOMPARE(days.size(), 3);
+        QCOMPARE(days.first().at, QDate(2026, 11, 20).startOfDay());
+        QCOMPARE(timeTicks(begin, begin.addDays(33), begin.date()).first().at.date().dayOfWeek(), 1); // weeks begin on Monday (ISO 8601)
     }
 
     void whatWasJustJottedIsSeenWhateverWasFiltered()

@@ -7,6 +7,7 @@
 #include "views/widgets/notice_bar.h"
 
 #include <QAbstractItemModelTester>
+#include <QLabel>
 #include <QLineEdit>
 #include <QTableView>
 #include <QTreeWidget>
@@ -113,15 +114,32 @@ private Q_SLOTS:
             QVERIFY(line->text().isEmpty());
         }
         QCOMPARE(list->topLevelItemCount(), 3);
+        QCOMPARE(list->topLevelItem(0)->text(2), QStringLiteral("working"));
+        for (const char *typed : {"112 4 Nov working, lid scratched", "31 5 Nov not working", "asking 140 measured"}) {
+            QTest::keyClicks(line, QString::fromLatin1(typed));
+            QTest::keyClick(line, Qt::Key_Return);
+        }
+        const auto condition = [list](const char *price) {
+            const auto found = list->findItems(QString::fromLatin1(price), Qt::MatchContains);
+            return found.isEmpty() ? QStringLiteral("none") : found.first()->text(2);
+        };
+        QCOMPARE(condition("112.00"), QStringLiteral("working, lid scratched"));
+        QCOMPARE(condition("140.00"), QStringLiteral("measured"));
+        QStringList words;
+        for (const auto *label : page->findChild<ComparablesCard *>()->findChildren<QLabel *>())
+            words << label->text();
+        QVERIFY(words.join(QLatin1Char(' ')).contains(QLatin1String("what sellers hope for, not what was paid")));
+        for (int column : {0, 3}) // level with the words of their row
+            QVERIFY(list->topLevelItem(0)->textAlignment(column) & Qt::AlignVCenter);
         QVERIFY(!model->index(rowOf(QStringLiteral("Resale")), CostModel::ToDate).data().toString().isEmpty());
         window.workspace().activateWindow();
         list->setFocus();
         QTRY_VERIFY(list->hasFocus());
         list->setCurrentItem(list->topLevelItem(0));
         QTest::keyClick(list, Qt::Key_Delete);
-        QCOMPARE(window.work().file().all<Comparable>().size(), 2);
+        QCOMPARE(window.work().file().all<Comparable>().size(), 5);
         window.work().undo();
-        QCOMPARE(window.work().file().all<Comparable>().size(), 3);
+        QCOMPARE(window.work().file().all<Comparable>().size(), 6);
         QCOMPARE(unnamedControls(window.workspace()), QStringList());
         Q_UNUSED(unit)
     }

@@ -63,9 +63,14 @@ private Q_SLOTS:
         const QString first = reads(on.table, 1, 0);
         const QString second = reads(on.table, 2, 0);
         const QString third = reads(on.table, 3, 0);
+        QVERIFY(on.page->keysLine().contains(QLatin1String("goes on to the next")));
         type(QStringLiteral("p"));
+        QCOMPARE(on.table->currentIndex().row(), 2); // and it is said
+        QCOMPARE(on.page->keysLine(), QStringLiteral("%1: passed. Now at: %2").arg(first, second));
         type(QStringLiteral("n"));
+        QCOMPARE(on.page->keysLine(), QStringLiteral("%1: not applicable. Now at: %2").arg(second, third));
         type(QStringLiteral("F"));
+        QCOMPARE(on.page->keysLine(), QStringLiteral("%1: failed. Say what was found.").arg(third));
         QCOMPARE(on.reading(first).cameOut, ProofOutcome::Passed);
         QCOMPARE(on.reading(first).initials, QStringLiteral("R. M."));
         QCOMPARE(on.reading(first).doneOn, on.window->work().today());

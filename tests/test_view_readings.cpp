@@ -1,4 +1,5 @@
 // The readings page over a real workbook: a column of values typed without the mouse, what is asked once, what is set right.
+#include "model/paper/measured_facts.h"
 #include "model/sums/verdict.h"
 #include "tests/grid_under_test.h"
 #include "tests/page_under_test.h"
@@ -93,7 +94,7 @@ private Q_SLOTS:
         stand(on.table, 1, column(ReadingColumn::After));
         type(QStringLiteral("47"));
         press(Qt::Key_Return);
-        QCOMPARE(on.readings().last().phase, Phase::DuringWork);
+        QCOMPARE(on.readings().last().phase, Phase::AsItLeaves);
         QCOMPARE(verdict(1), QStringLiteral("within"));
         press(Qt::Key_Escape);
 
@@ -104,6 +105,36 @@ private Q_SLOTS:
         QVERIFY(openField());
         QCOMPARE(on.readings().size(), 5);
         press(Qt::Key_Escape);
+    }
+
+    // The column of what was read after work is what the sheet calls "as it leaves", whatever stage the unit is at.
+    void whatIsTypedAfterWorkIsHowItLeaves()
+    {
+        OnPage on(m_books.fresh(QStringLiteral("sqlite")));
+        on.addPoint(QStringLiteral("rail"), QStringLiteral("12 V 5%"));
+        on.addPoint(QStringLiteral("torque"), QStringLiteral("35..65 gf.cm"));
+        stand(on.table, 0, column(ReadingColumn::Found));
+        type(QStringLiteral("10.9"));
+        press(Qt::Key_Return);
+        press(Qt::Key_Escape);
+        stand(on.table, 0, column(ReadingColumn::After));
+        type(QStringLiteral("11.92"));
+        press(Qt::Key_Return); // goes on in the row below
+        type(QStringLiteral("40 during"));
+        press(Qt::Key_Return);
+        QCOMPARE(on.window->work().file().unit.stage, Stage::Bench);
+        const auto facts = measuredFacts(on.file(), on.window->work().bench());
+        QCOMPARE(facts.size(), 2);
+        const auto text = [](QString figure) { return figure.replace(QChar(0x00A0), QLatin1Char(' ')); };
+        QCOMPARE(text(facts.at(0).found.text), QStringLiteral("10.9 V"));
+        QCOMPARE(text(facts.at(0).leaves.text), QStringLiteral("11.92 V"));
+        QCOMPARE(facts.at(0).verdict, QStringLiteral("within")); // 11.4 to 12.6 V
+        QVERIFY(facts.at(1).leaves.text.isEmpty());
+        QCOMPARE(text(facts.at(1).during.text), QStringLiteral("40 gf·cm"));
+        QVERIFY(on.table->rows().cell(on.table->rows().index(1, column(ReadingColumn::After))).second.contains(QLatin1String("during work")));
+        on.page->setFilter(PointFilter::UnreadAfter);
+        QCOMPARE(on.table->rows().rowCount(), 2); // the torque, and the adding row
+        QCOMPARE(reads(on.table, 0, 0), QStringLiteral("torque"));
     }
 
     void tenTimesOffIsAskedOnce()

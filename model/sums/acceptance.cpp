@@ -143,4 +143,10 @@ Proof provedAs(const Proof &before, ProofOutcome outcome, QDate today, const QSt
     return after;
 }
 
+QDateTime triedAt(const Proof &proof)
+{
+    const bool otherDay = proof.doneOn.isValid() && proof.doneOn != proof.at.toUTC().date();
+    return otherDay ? QDateTime(proof.doneOn, QTime(0, 0), Qt::UTC) : proof.at;
+}
+
 } // namespace ts

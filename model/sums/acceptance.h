@@ -39,5 +39,7 @@ struct AcceptanceList {
 
 /// How a proof came out: passed and failed are dated and signed; one that is not tested, or not applicable, has neither.
 [[nodiscard]] Proof provedAs(const Proof &before, ProofOutcome outcome, QDate today, const QString &initials);
+/// When it was tried: the time of recording, or where another day is named the beginning of that day (UTC), as with paidAt().
+[[nodiscard]] QDateTime triedAt(const Proof &proof);
 
 } // namespace ts

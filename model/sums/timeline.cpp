@@ -1,5 +1,6 @@
 #include "model/sums/timeline.h"
 
+#include "model/sums/acceptance.h"
 #include "model/sums/metering/calibration.h"
 #include "model/sums/electrical_safety.h"
 #include "model/sums/hours.h"
@@ -78,7 +79,9 @@ public:
         each<TeardownItem>([this](const TeardownItem &r) { teardown(r); });
         each<StageMove>([this](const StageMove &r) { stage(r); });
         each<Proof>([this](const Proof &r) {
-            add(r, r.at, EventKind::Proof, QStringLiteral("Proof %1: %2").arg(plain(toWord(r.cameOut)), r.text),
+            if (r.cameOut == ProofOutcome::NotTested)
+                return; // nothing has happened yet: what is to be proved stands in its own list
+            add(r, triedAt(r), EventKind::Proof, QStringLiteral("Proof %1: %2").arg(plain(toWord(r.cameOut)), r.text),
                 joined({proofResult(r), said(QStringLiteral("by "), r.ruleSet), r.instrument, dayText(r.doneOn), r.initials}));
         });
         each<Rung>([this](const Rung &r) {

@@ -80,7 +80,8 @@ struct Event {
 [[nodiscard]] const Kind &kindOf(EventKind what);
 
 /// Everything that happened to a unit, oldest first (by instant, then the record's id). One record gives several events where it
-/// has several instants: a symptom its clearing, a cause its settling, a need its fitting, a teardown item its putting back.
+/// has several instants: a symptom its clearing, a cause its settling, a need its fitting, a teardown item its putting back. A proof that
+/// was not tested yet, and a teardown item that is still on, have none.
 [[nodiscard]] QList<Event> timeline(const UnitFile &file, const BenchFile &bench);
 
 } // namespace ts

@@ -197,23 +197,31 @@ QString jotted(const Wanted &wanted)
     return {};
 }
 
-QString display(const Wanted &wanted)
+QString spelled(const Wanted &wanted, const WantedForm &form)
 {
+    const Quantity &first = wanted.first;
+    const QString second = form.quantity(wanted.second);
     switch (wanted.shape) {
     case Shape::Aim:
-        return wanted.first.text();
+        break;
     case Shape::Band:
-        return numberText(wanted.first.value()) + QStringLiteral(" to ") + wanted.second.text();
+        return form.band.arg(first.measure() == wanted.second.measure() ? form.number(first.value()) : form.quantity(first), second);
     case Shape::AtMost:
-        return QStringLiteral("up to ") + wanted.first.text();
+        return form.atMost.arg(form.quantity(first));
     case Shape::AtLeast:
-        return QStringLiteral("at least ") + wanted.first.text();
+        return form.atLeast.arg(form.quantity(first));
     case Shape::Relative:
     case Shape::Decibels:
     case Shape::Absolute:
-        return wanted.first.text() + QStringLiteral(" ± ") + wanted.second.text();
+        return QStringLiteral("%1 ± %2").arg(form.quantity(first), second);
     }
-    return {};
+    return form.quantity(first);
+}
+
+QString display(const Wanted &wanted)
+{
+    return spelled(wanted, {numberText, [](const Quantity &quantity) { return quantity.text(); }, QStringLiteral("%1 to %2"), QStringLiteral("up to %1"),
+                            QStringLiteral("at least %1")});
 }
 
 } // namespace ts

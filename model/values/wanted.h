@@ -2,6 +2,8 @@
 
 #include "model/values/quantity.h"
 
+#include <functional>
+
 namespace ts {
 
 /// What the amounts of a limit are to each other.
@@ -18,7 +20,17 @@ struct Wanted {
 [[nodiscard]] Expected<Wanted> readWanted(QStringView text, const Measure &expected);
 /// The canonical jot form, "12 V 5%"; readWanted takes it back as the same.
 [[nodiscard]] QString jotted(const Wanted &wanted);
-/// For people: "12 V ± 5 %".
+/// How the parts of a limit read in one place: the only differences that there may be in how it is spelled.
+struct WantedForm {
+    std::function<QString(double)> number;
+    std::function<QString(const Quantity &)> quantity;
+    QString band;    ///< "%1 to %2"
+    QString atMost;  ///< "up to %1"
+    QString atLeast; ///< "at least %1"
+};
+/// For people, with the numbers and words of that form: "12 V ± 5 %", "0 dB ± 2 dB" around zero.
+[[nodiscard]] QString spelled(const Wanted &wanted, const WantedForm &form);
+/// The same in English and with plain decimals.
 [[nodiscard]] QString display(const Wanted &wanted);
 
 } // namespace ts

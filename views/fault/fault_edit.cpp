@@ -5,11 +5,10 @@
 #include "model/values/plain_text.h"
 #include "views/fault/fault_page.h"
 #include "views/fault/fault_rows.h"
+#include "views/fault/symptom_choice.h"
 #include "views/unit/record_edit.h"
 #include "views/widgets/grid_view.h"
 #include "views/widgets/typed.h"
-
-#include <QMenu>
 
 namespace ts {
 
@@ -123,7 +122,7 @@ std::optional<QUuid> FaultPage::editCause(const GridRow &row, int column, const 
     default:
         return std::nullopt;
     }
-    const QString sentence = tr("Cause %1: %2 %3").arg(after.text, causeColumns().at(column).title.toLower(), typed);
+    const QString sentence = tr("Cause %1, %2: %3").arg(after.text, causeColumns().at(column).title, typed);
     return there ? recordEdit(work(), before, after, sentence) : recordNew(work(), after, sentence);
 }
 
@@ -192,7 +191,8 @@ void FaultPage::bringInUsual()
 {
     const auto offer = usualCauses(work().desk(), file().unit, m_board.text);
     if (!offer)
-        return work().refuse(offer.trouble());
+        return offerOthers(tr("No causes are known for “%1”. Choose the symptom that comes nearest:").arg(m_board.text));
+    m_choice->putAway();
     bringIn(*offer);
 }
 
@@ -203,21 +203,14 @@ void FaultPage::bringIn(const FaultOffer &offer)
         m_causes->setFocus();
 }
 
-// Where the words of a symptom are like no other, the person says which one is meant.
-void FaultPage::offerOthers()
+// Where the words of a symptom are like no other, the person says in the page which one is meant.
+void FaultPage::offerOthers(const QString &question)
 {
     const auto notes = notesFor(work().desk(), file().unit);
     const QList<FaultOffer> offers = (notes ? offersOf(*notes) : QList<FaultOffer>()) + offersOf(tableOf(bench(), file().unit.category));
-    const auto solved = solvedCauses(work().desk(), file().unit);
     if (offers.isEmpty())
         return work().refuse(tr("Neither the notes nor a table know symptoms of such a unit."));
-    auto *menu = new QMenu(this);
-    menu->setAttribute(Qt::WA_DeleteOnClose);
-    for (const FaultOffer &offer : offers)
-        menu->addAction(QString(offer.symptom).replace(QLatin1Char('&'), QLatin1String("&&")), this,
-                        [this, offer, own = solved ? *solved : QList<SolvedCause>()] { bringIn(blended(offer, file().unit, own)); })
-            ->setToolTip(offer.from);
-    menu->popup(mapToGlobal(rect().center()));
+    m_choice->offer(question, offers);
 }
 
 void FaultPage::removeCause(const QUuid &key)

@@ -1,13 +1,16 @@
 #include "views/fault/fault_page.h"
 
 #include "model/faults/first_power.h"
+#include "model/faults/usual_causes.h"
 #include "views/fault/fault_rows.h"
 #include "views/fault/next_card.h"
+#include "views/fault/symptom_choice.h"
 #include "views/style/style.h"
 #include "views/widgets/ask_line.h"
 #include "views/widgets/background.h"
 #include "views/widgets/buttons.h"
 #include "views/widgets/empty_place.h"
+#include "views/widgets/flow_layout.h"
 #include "views/widgets/grid_view.h"
 #include "views/widgets/locale_text.h"
 #include "views/widgets/page_scroll.h"
@@ -62,15 +65,23 @@ void FaultPage::makeBoard(QWidget *whole)
     usual->setToolTip(tr("What the notes on this model, else its category, know of such a symptom, with your own closed units in the weights"));
     connect(usual, &QPushButton::clicked, this, &FaultPage::bringInUsual);
     auto *others = button(tr("From the list…"), whole);
+    m_choice = new SymptomChoice(whole);
+    connect(m_choice, &SymptomChoice::chosen, this, [this](const FaultOffer &offer) {
+        const auto solved = solvedCauses(work().desk(), file().unit);
+        bringIn(blended(offer, file().unit, solved ? *solved : QList<SolvedCause>()));
+    });
+    connect(m_choice, &SymptomChoice::closed, this, [this] { m_causes->setFocus(); });
     others->setToolTip(tr("Choose the symptom whose causes are brought in"));
-    connect(others, &QPushButton::clicked, this, &FaultPage::offerOthers);
+    connect(others, &QPushButton::clicked, this, [this] { offerOthers(tr("The causes of which of these are to be brought in?")); });
 
     m_causes = new GridView(work().style(), tr("Possible causes"), causeColumns(), whole);
     m_causes->setCommit([this](const GridRow &row, int column, const QString &typed) { return commitCause(row, column, typed); });
     m_causes->setAddsInARow(true);
+    m_causes->setPinned(1, 0);
     m_checks = new GridView(work().style(), tr("Checks"), checkColumns({}), whole);
     m_checks->setCommit([this](const GridRow &row, int column, const QString &typed) { return commitCheck(row, column, typed); });
     m_checks->setAddsInARow(true);
+    m_checks->setPinned(2, 1); // what the check is and how it came out; the marks go by between them
     m_next = new NextCard(whole);
     connect(m_next, &NextCard::chosen, this, &FaultPage::takeMove);
     connect(m_next, &NextCard::safetyAnswered, this, &FaultPage::askSafety);
@@ -84,11 +95,9 @@ void FaultPage::makeBoard(QWidget *whole)
     top->addWidget(m_heading, 1);
     top->addWidget(m_which, 1);
     top->addWidget(m_seen);
-    auto *doings = new QHBoxLayout;
-    doings->setSpacing(gap::small);
+    auto *doings = new FlowLayout(gap::small);
     for (QPushButton *each : {m_clear, another, usual, others})
         doings->addWidget(each);
-    doings->addStretch(1);
     auto *left = new QVBoxLayout;
     left->setSpacing(gap::small);
     left->addWidget(m_checks);
@@ -104,6 +113,7 @@ void FaultPage::makeBoard(QWidget *whole)
     column->setSpacing(gap::small);
     column->addLayout(top);
     column->addLayout(doings);
+    column->addWidget(m_choice);
     column->addWidget(m_causes);
     column->addLayout(m_below, 1);
 }
@@ -144,7 +154,7 @@ QString FaultPage::help() const
 {
     return tr("Where the fault may lie. Type possible causes and checks in the last rows. Space on a mark says that the check would come out abnormal if that were the cause; Ctrl+E says how "
               "surely, and on “Came out” what was seen. On “Came out”, n, a and u say normal, abnormal and unclear, d not done. On “State”, r rules a cause out and c confirms it, with the reason. The bars show how likely each cause "
-              "was before and is now; “Check next” says what saves most minutes. Just one cause a symptom is taken to be at work. Unplug and discharge before you touch what can "
+              "was before and is now; “Check next” says what saves most minutes. “Bring in usual causes” asks the notes and the category's table; where they know no such symptom, you choose from theirs. Just one cause a symptom is taken to be at work. Unplug and discharge before you touch what can "
               "hurt: local codes and licensed practice come first.");
 }
 
@@ -161,6 +171,7 @@ void FaultPage::refresh()
         m_of = file().unit.id;
         m_symptom = {};
         m_ask->putAway();
+        m_choice->putAway();
     }
     m_boards = boardsOf(file(), bench());
     m_whole->setCurrentIndex(m_boards.isEmpty() ? 1 : 0);
@@ -183,6 +194,7 @@ void FaultPage::chooseSymptom(const Id<Symptom> &symptom)
     if (symptom == m_symptom)
         return;
     commitEdits();
+    m_choice->putAway();
     m_symptom = symptom;
     refresh();
 }

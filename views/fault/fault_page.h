@@ -17,6 +17,7 @@ class Background;
 class GridView;
 class NextCard;
 class Pill;
+class SymptomChoice;
 struct GridRow;
 
 /// The board of one symptom: its possible causes with their likelihoods, the checks that tell them apart, and what to do next.
@@ -36,6 +37,7 @@ public:
     [[nodiscard]] GridView *checks() const { return m_checks; }
     [[nodiscard]] NextCard *nextCard() const { return m_next; }
     [[nodiscard]] AskLine *asking() const { return m_ask; }
+    [[nodiscard]] SymptomChoice *choice() const { return m_choice; }
     [[nodiscard]] const FaultBoard &board() const { return m_board; }
     void chooseSymptom(const Id<Symptom> &symptom);
     void bringInUsual(); ///< what the notes on the model, else the category, know of this symptom
@@ -65,7 +67,7 @@ private:
     void askSafety(const QString &step, bool inOrder);
     void turnSymptom();
     void bringIn(const FaultOffer &offer);
-    void offerOthers();
+    void offerOthers(const QString &question);
     void removeCause(const QUuid &key);
     void removeCheck(const QUuid &key);
 
@@ -75,6 +77,7 @@ private:
     Pill *m_seen;
     QPushButton *m_clear;
     AskLine *m_ask;
+    SymptomChoice *m_choice;
     GridView *m_causes;
     GridView *m_checks;
     NextCard *m_next;

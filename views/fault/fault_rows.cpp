@@ -4,6 +4,7 @@
 #include "views/widgets/typed.h"
 
 #include <QCoreApplication>
+#include <QHash>
 #include <QRegularExpression>
 
 #include <algorithm>
@@ -11,6 +12,8 @@
 namespace ts {
 
 namespace {
+
+constexpr int longestHead = 9; // letters: more would make the columns of marks wider than the marks need
 
 QString tr(const char *text)
 {
@@ -121,7 +124,34 @@ QString shortName(const QString &cause)
     if (const auto match = place.match(text); match.hasMatch())
         return match.captured();
     const QString first = text.section(QLatin1Char(' '), 0, 0);
-    return (first.size() >= 3 ? first : text).left(7);
+    return (first.size() >= 3 ? first : text).left(longestHead);
+}
+
+// Where short names are the same, the first word that tells the causes apart stands below them; where none does, they are counted.
+QStringList markHeads(const QStringList &causes)
+{
+    QStringList heads;
+    for (const QString &cause : causes)
+        heads << shortName(cause);
+    const QStringList shorts = heads;
+    for (qsizetype i = 0; i < causes.size(); ++i) {
+        if (shorts.count(shorts.at(i)) < 2)
+            continue;
+        for (const QString &word : causes.at(i).simplified().split(QLatin1Char(' ')).mid(1)) {
+            const bool shared = std::any_of(causes.begin(), causes.end(), [&](const QString &other) {
+                return &other != &causes.at(i) && shortName(other) == shorts.at(i) && other.simplified().split(QLatin1Char(' ')).contains(word);
+            });
+            if (word.size() < 3 || shared)
+                continue;
+            heads[i] += QLatin1Char('\n') + word.left(longestHead);
+            break;
+        }
+    }
+    QHash<QString, int> seen;
+    for (QString &head : heads)
+        if (const int count = ++seen[head]; count > 1)
+            head += QStringLiteral(" %1").arg(count);
+    return heads;
 }
 
 QList<GridColumn> causeColumns()
@@ -130,11 +160,11 @@ QList<GridColumn> causeColumns()
                                    {toWord(CauseState::RuledOut), causeStateText(CauseState::RuledOut), u'r'},
                                    {toWord(CauseState::Confirmed), causeStateText(CauseState::Confirmed), u'c'}};
     return {{.title = tr("Possible cause"), .width = 14, .stretch = 5},
-            {.title = tr("Before, now"), .width = 8, .stretch = 2},
+            {.title = tr("Before, now"), .width = 9, .stretch = 2},
             {.title = tr("Now"), .width = 5, .right = true},
             {.title = tr("Weight"), .width = 6, .right = true},
             {.title = tr("State"), .width = 8, .choices = states},
-            {.title = tr("To put right"), .width = 11, .stretch = 1, .right = true}};
+            {.title = tr("To put right"), .width = 10, .stretch = 1, .right = true}};
 }
 
 QList<GridRow> causeRows(const FaultBoard &board)
@@ -165,9 +195,16 @@ QList<qsizetype> markOrder(const FaultBoard &board)
 QList<GridColumn> checkColumns(const FaultBoard &board)
 {
     QList<GridColumn> columns{{.title = tr("Check"), .width = 13, .stretch = 3}, {.title = tr("Min"), .width = 3, .right = true}};
-    for (const qsizetype place : markOrder(board)) {
-        const BoardCause &cause = board.causes.at(place);
-        columns << GridColumn{.title = cause.somethingElse ? tr("Else") : shortName(cause.text), .width = 7, .middle = true, .tip = cause.text};
+    const QList<qsizetype> order = markOrder(board);
+    QStringList texts;
+    for (const qsizetype place : order)
+        texts << (board.causes.at(place).somethingElse ? tr("Else") : board.causes.at(place).text);
+    const QStringList heads = markHeads(texts);
+    for (qsizetype i = 0; i < order.size(); ++i) {
+        double longest = 0;
+        for (const QString &line : heads.at(i).split(QLatin1Char('\n')))
+            longest = std::max(longest, static_cast<double>(line.size()));
+        columns << GridColumn{.title = heads.at(i), .width = std::max(5.0, longest + 2), .middle = true, .tip = board.causes.at(order.at(i)).text};
     }
     columns << GridColumn{.title = tr("Came out"),
                           .width = 11,

@@ -30,7 +30,9 @@ struct PutRight {
 [[nodiscard]] QList<GridRow> checkRows(const FaultBoard &board);
 [[nodiscard]] QString cameOutText(CameOut cameOut);
 [[nodiscard]] QString causeStateText(CauseState state);
-/// A cause in a word or two, for the head of a column.
+/// The heads of the causes' columns: each in a word or two, and no two alike.
+[[nodiscard]] QStringList markHeads(const QStringList &causes);
+/// A cause in a word.
 [[nodiscard]] QString shortName(const QString &cause);
 
 } // namespace ts

@@ -94,6 +94,7 @@ QWidget *NextCard::moveCard(const NextMove &move, bool first)
     if (!move.leavesText.isEmpty())
         column->addWidget(wrappedLabel("quiet", move.leavesText, card));
     auto *go = wordButton(move.kind == MoveKind::Check ? tr("Say how it came out") : tr("Go to the cause"), card);
+    go->setProperty("flush", true); // its words begin where those above it do
     go->setAccessibleName(tr("%1: %2").arg(go->text(), move.text));
     connect(go, &QPushButton::clicked, this, [this, move] { Q_EMIT chosen(move); });
     column->addWidget(go, 0, Qt::AlignLeft);
@@ -118,9 +119,11 @@ QWidget *NextCard::safetyCard(const QList<NextMove> &steps, bool answers)
         auto *row = new QHBoxLayout;
         for (const bool inOrder : {true, false}) {
             auto *say = wordButton(inOrder ? tr("In order") : tr("Not in order: stop"), card);
+            say->setProperty("flush", true);
             say->setAccessibleName(tr("%1: %2").arg(say->text(), step.text));
             connect(say, &QPushButton::clicked, this, [this, text = step.text, inOrder] { Q_EMIT safetyAnswered(text, inOrder); });
             row->addWidget(say);
+            row->addSpacing(gap::normal);
         }
         row->addStretch(1);
         column->addLayout(row);

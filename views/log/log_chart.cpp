@@ -1,12 +1,13 @@
 #include "views/log/log_chart.h"
 
 #include "model/sums/course.h"
+#include "views/log/time_ticks.h"
 #include "views/style/style.h"
 #include "views/widgets/card.h"
 #include "views/widgets/locale_text.h"
 
+#include <QCategoryAxis>
 #include <QChartView>
-#include <QDateTimeAxis>
 #include <QLabel>
 #include <QLineSeries>
 #include <QPushButton>
@@ -164,7 +165,11 @@ void LogChart::draw()
         setSteps(m_moneyAxis, highest(m_money), m_work.currency().sign().replace(QLatin1Char('%'), QLatin1String("%%")), {});
         const qint64 from = static_cast<qint64>(m_hours.first().x());
         const qint64 to = qMax(static_cast<qint64>(m_hours.last().x()), from + 3'600'000);
-        m_timeAxis->setRange(QDateTime::fromMSecsSinceEpoch(from), QDateTime::fromMSecsSinceEpoch(to));
+        for (const QString &label : m_timeAxis->categoriesLabels())
+            m_timeAxis->remove(label);
+        m_timeAxis->setRange(static_cast<double>(from), static_cast<double>(to));
+        for (const TimeTick &tick : timeTicks(QDateTime::fromMSecsSinceEpoch(from), QDateTime::fromMSecsSinceEpoch(to), m_work.today()))
+            m_timeAxis->append(tick.label, static_cast<double>(tick.at.toMSecsSinceEpoch()));
         m_hourLine->replace(m_hours);
         m_moneyLine->replace(m_money);
     });
@@ -182,8 +187,8 @@ void LogChart::makeChart()
     m_moneyLine = new QLineSeries(m_chart);
     m_chart->addSeries(m_hourLine);
     m_chart->addSeries(m_moneyLine);
-    m_timeAxis = new QDateTimeAxis(m_chart);
-    m_timeAxis->setTickCount(4);
+    m_timeAxis = new QCategoryAxis(m_chart);
+    m_timeAxis->setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
     m_timeAxis->setGridLineVisible(false);
     m_hourAxis = new QValueAxis(m_chart);
     m_moneyAxis = new QValueAxis(m_chart);
@@ -208,7 +213,6 @@ void LogChart::colour()
     const Style &style = m_work.style();
     const Ink &ink = style.ink();
     m_place->setFixedHeight(style.space(26));
-    m_timeAxis->setFormat(QLocale().dateFormat(QLocale::ShortFormat).contains(QLatin1String("M")) ? QStringLiteral("d MMM") : QStringLiteral("d.M."));
     m_hourLine->setPen(QPen(ink.copper, 1.8));
     m_moneyLine->setPen(QPen(ink.hint, 1.8, Qt::DashLine));
     for (QAbstractAxis *axis : QList<QAbstractAxis *>{m_timeAxis, m_hourAxis, m_moneyAxis}) {

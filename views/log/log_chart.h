@@ -6,7 +6,7 @@
 #include <QWidget>
 
 class QChartView;
-class QDateTimeAxis;
+class QCategoryAxis;
 class QLabel;
 class QLineSeries;
 class QPushButton;
@@ -44,7 +44,7 @@ private:
     QChart *m_chart = nullptr; ///< made when it is first seen
     QLineSeries *m_hourLine = nullptr;
     QLineSeries *m_moneyLine = nullptr;
-    QDateTimeAxis *m_timeAxis = nullptr;
+    QCategoryAxis *m_timeAxis = nullptr;
     QValueAxis *m_hourAxis = nullptr;
     QValueAxis *m_moneyAxis = nullptr;
     QList<QPointF> m_hours;

@@ -262,7 +262,7 @@ QString LogPage::help() const
               "Readings: CN2.4 = 11.92 V want 12 V 5% · insulation = 200 MΩ want >= 2 MΩ with insulation tester · add found, during or after for the phase.\n"
               "Faults: saw …, cleared …, think … 40%, ruled out …, was …, check … 5m normal.\n"
               "Work: did … 20m. Parts: need … 2.50, ordered …, here …, fitted …. Money: paid … 8.40, got … 5.00.\n"
-              "Taking apart: off lid 5 screws M3x8 tray A1, back lid. Proofs: proved …, failed …. "
+              "Taking apart: off lid 5 screws M3x8 tray A1, back lid. Proofs: proved …, failed …; what is still to be proved stands under Proving. "
               "Where you are: next …, do not power …, safe to power, waiting … until 28 Nov. Anything else is a note.\n"
               "In the list: Enter edits an entry in its place, Delete takes it out, Ctrl+M moves the chosen ones to another unit; Shift and the arrow keys choose several. "
               "Ctrl+Z takes anything back.");

@@ -1,5 +1,6 @@
 #include "views/log/log_rows.h"
 
+#include "model/sums/acceptance.h"
 #include "model/sums/spent.h"
 #include "views/log/log_words.h"
 #include "views/widgets/locale_text.h"
@@ -10,12 +11,15 @@ namespace ts {
 
 namespace {
 
-/// The local day an event stands under. A spend of a named day stands under that, whatever its instant is here.
+/// The local day an event stands under. A spend or a proof of a named day stands under that, whatever its instant is here.
 QDate dayOf(const Event &event, const UnitFile &file)
 {
     if (event.what == EventKind::Bought || event.what == EventKind::Spend)
         if (const Spend *spend = file.find(Id<Spend>{event.record}); spend && paidAt(*spend) != spend->at)
             return spend->paidOn;
+    if (event.what == EventKind::Proof)
+        if (const Proof *proof = file.find(Id<Proof>{event.record}); proof && triedAt(*proof) != proof->at)
+            return proof->doneOn;
     return event.at.toLocalTime().date();
 }
 

@@ -1,6 +1,8 @@
 #include "views/log/log_words.h"
 
+#include "model/sums/acceptance.h"
 #include "model/sums/electrical_safety.h"
+#include "model/sums/hours.h"
 #include "model/sums/power_ladder.h"
 #include "model/sums/spent.h"
 #include "model/values/name_key.h"
@@ -157,7 +159,8 @@ void LogWords::sayStep(LogEntry &entry, const Step &step) const
 {
     entry.mark = icon("document-edit");
     entry.headline = startingBig(step.text);
-    entry.detail = joined({step.position, step.before.isEmpty() && step.after.isEmpty() ? QString() : QStringLiteral("%1 → %2").arg(step.before, step.after)});
+    entry.detail = joined({step.position, step.before.isEmpty() && step.after.isEmpty() ? QString() : QStringLiteral("%1 → %2").arg(step.before, step.after),
+                           step.minutes && withinClock(m_file, step.at) ? tr("its minutes are in the clock's time, not counted again") : QString()});
 }
 
 void LogWords::sayNeed(LogEntry &entry, const Event &event, const Need &need) const
@@ -215,6 +218,8 @@ void LogWords::sayProof(LogEntry &entry, const Proof &proof) const
     const bool failed = proof.cameOut == ProofOutcome::Failed;
     entry.mark = failed ? sign(u"✗", Tone::Outside) : passed ? sign(u"✓", Tone::Within) : sign(u"–");
     entry.headline = tr("Proof %1: %2").arg(shown::word(proof.cameOut), proof.text.simplified());
+    if (triedAt(proof) != proof.at)
+        entry.time.clear(); // a day without a time
     entry.detail = joined({proofResult(proof), with(tr("by %1"), proof.ruleSet), proof.instrument,
                            proof.doneOn.isValid() ? shown::day(proof.doneOn, m_today) : QString(), proof.initials});
 }

@@ -23,6 +23,19 @@
 
 namespace ts {
 
+namespace {
+
+/// Its condition in words, with whether it worked where that is known and not said in them.
+QString conditionText(const Comparable &sale)
+{
+    const QString working = !sale.working ? QString() : *sale.working ? ComparablesCard::tr("working") : ComparablesCard::tr("not working");
+    if (working.isEmpty() || sale.condition.contains(working, Qt::CaseInsensitive))
+        return sale.condition;
+    return sale.condition.isEmpty() ? working : ComparablesCard::tr("%1, %2").arg(working, sale.condition);
+}
+
+} // namespace
+
 ComparablesCard::ComparablesCard(Workplace &workplace, QWidget *parent) : Card(tr("What it should fetch"), parent), m_work(workplace)
 {
     m_picture = new ResalePicture(m_work.style(), this);
@@ -46,7 +59,7 @@ ComparablesCard::ComparablesCard(Workplace &workplace, QWidget *parent) : Card(t
     connect(away, &QShortcut::activated, this, &ComparablesCard::removeCurrent);
     m_line = new QLineEdit(this);
     m_line->setAccessibleName(tr("Write a sale down"));
-    m_line->setPlaceholderText(tr("Write a sale down: 118.00 27 Sep working, measured"));
+    m_line->setPlaceholderText(tr("Write one down: 118.00 27 Sep working, measured · asking 95"));
     connect(m_line, &QLineEdit::returnPressed, this, &ComparablesCard::addTyped);
     m_line->installEventFilter(this);
     m_list->installEventFilter(this);
@@ -126,7 +139,7 @@ void ComparablesCard::refresh(const Resale &resale, const std::optional<Money> &
         m_range->setText(tr("1 in 10 fetches under %1, half fetch over %2, 1 in 10 over %3.").arg(shown::moneyRound(*resale.low), shown::moneyRound(*resale.middle), shown::moneyRound(*resale.high)));
     QString says = resale.why;
     if (!resale.asking.isEmpty())
-        says += QLatin1Char(' ') + tr("%n asking price(s) drawn as rings, never counted.", nullptr, static_cast<int>(resale.asking.size()));
+        says += QLatin1Char(' ') + tr("%n asking price(s) drawn as rings, never counted.", nullptr, static_cast<int>(resale.asking.size())) + QLatin1Char(' ') + tr("That is what sellers hope for, not what was paid.");
     if (resale.count == 0)
         says = tr("No sale of the same or a like unit is written down yet. With five or more this says what the unit should fetch; asking prices are kept apart.");
     m_says->setText(says);
@@ -135,7 +148,7 @@ void ComparablesCard::refresh(const Resale &resale, const std::optional<Money> &
     const auto row = [&](const CountedSale &sale, bool asking) {
         const Comparable *record = m_work.file().find(sale.id);
         auto *item = new QTreeWidgetItem({shown::money(sale.entered), sale.soldOn.isValid() ? shown::day(sale.soldOn, m_work.today()) : tr("no day"),
-                                          record ? record->condition : tr("of another unit"), asking ? tr("asking") : shown::percent(sale.share)});
+                                          record ? conditionText(*record) : tr("of another unit"), asking ? tr("asking") : shown::percent(sale.share)});
         item->setTextAlignment(0, Qt::AlignRight | Qt::AlignVCenter);
         item->setTextAlignment(3, Qt::AlignRight | Qt::AlignVCenter);
         item->setToolTip(2, sale.why.toHtmlEscaped());

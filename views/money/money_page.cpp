@@ -126,7 +126,7 @@ void MoneyPage::reveal(const QString &kind, const QUuid &record)
 QString MoneyPage::help() const
 {
     return tr("What was planned at purchase, what it cost to date, and how it will stand when the unit is finished and sold. Enter or F2 on a planned figure changes the plan; "
-              "forecast and ways out follow while you type. Sales of the same or a like unit are written down or pasted at the right; the newest and the likest count most. "
+              "forecast and ways out follow while you type. Sales of the same or a like unit are written down or pasted at the right; the newest and the likest count most, one that is only asked (asking 95) does not. "
               "“From here” leaves out what is spent already; what you decide is kept in the log with its figures. Money out and in is jotted in the Log: paid carriage 8.40.");
 }
 

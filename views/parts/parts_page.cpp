@@ -109,9 +109,10 @@ std::optional<QUuid> PartsPage::commit(const GridRow &row, int column, const QSt
         return std::nullopt;
     }
     const QString name = after->text;
+    const QString title = partColumns().at(column).title; // as it is: another language writes it with a capital anywhere
     const QString sentence = after->state != before->state ? tr("Part %1: %2").arg(needStateText(after->state), name)
-                             : typed.isEmpty()             ? tr("Part %1: no %2").arg(name, partColumns().at(column).title.toLower())
-                                                           : tr("Part %1: %2 %3").arg(name, partColumns().at(column).title.toLower(), typed);
+                             : typed.isEmpty()             ? tr("Part %1, %2: nothing").arg(name, title)
+                                                           : tr("Part %1, %2: %3").arg(name, title, typed);
     return recordEdit(work(), *before, *after, sentence);
 }
 

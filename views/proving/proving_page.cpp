@@ -76,7 +76,8 @@ QWidget *ProvingPage::makeList()
     auto *addButton = button(tr("Add a proof"), list);
     connect(addButton, &QPushButton::clicked, m_table, [this] { m_table->editAdding(); });
     m_total = styledLabel("quiet", {}, list);
-    auto *keys = styledLabel("faint", tr("P passed · F failed · N not applicable · T not tested"), list);
+    m_keys = styledLabel("faint", keysText(), list);
+    m_keys->setWordWrap(true);
 
     m_way = new Card(tr("Not ready yet"), list);
     restyle(m_way, "tone", QStringLiteral("outside"));
@@ -110,10 +111,15 @@ QWidget *ProvingPage::makeList()
     column->setSpacing(gap::normal);
     column->addLayout(top);
     column->addWidget(m_table, 1);
-    column->addWidget(keys);
+    column->addWidget(m_keys);
     column->addLayout(cards);
     column->addStretch(0);
     return list;
+}
+
+QString ProvingPage::keysText()
+{
+    return tr("P passed · F failed · N not applicable · T not tested. Each sets the row at hand and goes on to the next; F goes to what was found.");
 }
 
 void ProvingPage::focusFirst()
@@ -140,10 +146,10 @@ void ProvingPage::reveal(const QString &kind, const QUuid &record)
 
 QString ProvingPage::help() const
 {
-    return tr("What is tried before the unit is handed over. P, F, N and T say of the row at hand that it passed, failed, is not applicable or is not tested; date and initials fill "
-              "themselves, and F goes on to what was found. A failed proof keeps the unit from being called ready unless you say why it goes all the same; a failed electrical safety "
-              "proof is put right first. Under First power each step is passed or stopped by what was found, and a stop flags the unit; under Electrical safety the verdict follows from the "
-              "value and the rule set. Your local codes and licensed practice come before anything that this list says.");
+    return tr("What is tried before the unit is handed over. P, F, N and T say of the row at hand that it passed, failed, is not applicable or is not tested, and go on to the next row; F "
+              "goes to what was found. The line under the table says where the place is now; date and initials fill themselves. A failed proof keeps the unit from being called ready unless you "
+              "say why it goes all the same; a failed electrical safety proof is put right first. Under First power each step is passed or stopped by what was found, and a stop flags the unit; "
+              "under Electrical safety the verdict follows from the value and the rule set. Your local codes and licensed practice come before anything that this list says.");
 }
 
 void ProvingPage::commitEdits()
@@ -151,6 +157,11 @@ void ProvingPage::commitEdits()
     m_table->commitEdit();
     m_firstPower->commitEdits();
     m_safety->commitEdits();
+}
+
+QString ProvingPage::keysLine() const
+{
+    return m_keys->text();
 }
 
 QString ProvingPage::inTheWayText() const
@@ -166,6 +177,10 @@ void ProvingPage::refresh()
     m_parts->setBadge(2, static_cast<int>(failedSafety(file()).size()), Tone::Outside);
     const QList<Proof> &proofs = file().all<Proof>();
     m_whole->setCurrentIndex(proofs.isEmpty() && !m_table->isEditing() ? 1 : 0);
+    if (m_of != file().unit.id) {
+        m_of = file().unit.id;
+        m_keys->setText(keysText());
+    }
     m_table->setRows(proofRows(file(), work().today()));
     m_total->setText(proofTotalText(file()));
     const InTheWay way = inTheWay(file(), Stage::Ready);
@@ -194,8 +209,8 @@ std::optional<QUuid> ProvingPage::commit(const GridRow &row, int column, const Q
         work().refuse(after.trouble());
         return std::nullopt;
     }
-    const QString what = proofColumns().at(column).title.toLower();
-    return recordEdit(work(), *before, *after, typed.isEmpty() ? tr("Proof %1: no %2").arg(after->text, what) : tr("Proof %1: %2 %3").arg(after->text, what, typed));
+    const QString title = proofColumns().at(column).title; // as it is: another language writes it with a capital anywhere
+    return recordEdit(work(), *before, *after, typed.isEmpty() ? tr("Proof %1, %2: nothing").arg(after->text, title) : tr("Proof %1, %2: %3").arg(after->text, title, typed));
 }
 
 std::optional<QUuid> ProvingPage::add(const QString &kind, const QString &typed)
@@ -236,13 +251,21 @@ std::optional<QUuid> ProvingPage::setOutcome(const Proof &before, const QString 
     return recordEdit(work(), before, after, tr("Proof %1: %2").arg(proofOutcomeText(*outcome), after.text));
 }
 
-// One key a line, down the list; what failed wants a word of what was found.
+// One key a line, down the list; what failed wants a word of what was found. Where the place has gone is said, so that the next key
+// is not pressed for the wrong line.
 void ProvingPage::afterLetter(const QUuid &row, const QString &word)
 {
-    if (word == toWord(ProofOutcome::Failed))
+    const bool failed = word == toWord(ProofOutcome::Failed);
+    if (failed)
         m_table->editAt(row, static_cast<int>(ProofColumn::Result));
     else
         m_table->step(1);
+    const Proof *set = file().find(Id<Proof>{row});
+    const Proof *next = file().find(Id<Proof>{m_table->currentKey()});
+    if (!set || !next)
+        return;
+    const QString done = tr("%1: %2.").arg(set->text, proofOutcomeText(set->cameOut));
+    m_keys->setText(done + QLatin1Char(' ') + (failed ? tr("Say what was found.") : next->id == set->id ? tr("That was the last row.") : tr("Now at: %1").arg(next->text)));
 }
 
 void ProvingPage::bringIn()

@@ -32,6 +32,7 @@ public:
     void showPart(Part part);
     [[nodiscard]] FirstPowerView *firstPower() const { return m_firstPower; }
     [[nodiscard]] SafetyView *safety() const { return m_safety; }
+    [[nodiscard]] QString keysLine() const; ///< under the table, as it is shown
     [[nodiscard]] QString inTheWayText() const; ///< what keeps the unit from being ready, as it is shown; empty where nothing does
 
 protected:
@@ -39,6 +40,7 @@ protected:
 
 private:
     [[nodiscard]] QWidget *makeList();
+    [[nodiscard]] static QString keysText(); ///< which keys say what
     std::optional<QUuid> commit(const GridRow &row, int column, const QString &typed);
     std::optional<QUuid> add(const QString &kind, const QString &typed);
     std::optional<QUuid> setOutcome(const Proof &before, const QString &word);
@@ -54,10 +56,12 @@ private:
     EmptyPlace *m_none;
     GridView *m_table;
     QLabel *m_total;
+    QLabel *m_keys; ///< the keys, or what the last one did and where the place is since
     QPushButton *m_bring;
     Card *m_way;
     QLabel *m_wayText;
     Card *m_care;
+    Id<Unit> m_of;
 };
 
 } // namespace ts

@@ -6,6 +6,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace ts {
 
 namespace {
@@ -35,8 +37,12 @@ GridCell valueCell(const QList<Reading> &readings)
     cell.text = newest.value ? shown::quantity(*newest.value) : QString();
     cell.hint = cell.text;
     cell.tip = history(readings);
+    QStringList below;
+    if (newest.phase == Phase::DuringWork) // so that nobody takes it for how the unit leaves
+        below << shown::phase(newest.phase);
     if (readings.size() > 1)
-        cell.second = tr("%n readings", static_cast<int>(readings.size()));
+        below << tr("%n readings", static_cast<int>(readings.size()));
+    cell.second = below.join(QStringLiteral(" · "));
     return cell;
 }
 
@@ -68,7 +74,12 @@ QList<GridColumn> readingColumns()
     return {{.title = tr("Test point"), .width = 22, .stretch = 4},
             {.title = tr("Wanted"), .width = 17, .stretch = 2},
             {.title = tr("As found"), .width = 11, .stretch = 1, .right = true, .down = true},
-            {.title = tr("After work"), .width = 11, .stretch = 1, .right = true, .down = true},
+            {.title = tr("After work"),
+             .width = 11,
+             .stretch = 1,
+             .right = true,
+             .tip = tr("How it leaves: this is what the restoration sheet shows. Put “during” behind a value that was only read on the way."),
+             .down = true},
             {.title = tr("Verdict"), .width = 15},
             {.title = tr("Meter, range, 95 % uncertainty"), .width = 20, .stretch = 4}};
 }
@@ -81,7 +92,7 @@ bool passes(const PointRow &point, PointFilter filter)
     case PointFilter::Unread:
         return point.unread();
     case PointFilter::UnreadAfter:
-        return point.after.isEmpty();
+        return std::none_of(point.after.begin(), point.after.end(), [](const Reading &reading) { return reading.phase == Phase::AsItLeaves; });
     case PointFilter::All:
         break;
     }

@@ -98,8 +98,8 @@ std::optional<QUuid> ReadingsPage::takeReading(const PointRow &row, ReadingColum
 {
     if (typed.isEmpty())
         return row.key();
-    const bool proving = file().unit.stage >= Stage::Proving;
-    const Phase phase = column == ReadingColumn::Found ? Phase::AsFound : proving ? Phase::AsItLeaves : Phase::DuringWork;
+    // The newest one after work is how it leaves, as the sheet says it; the word "during" behind the value makes it one of the work.
+    const Phase phase = column == ReadingColumn::Found ? Phase::AsFound : Phase::AsItLeaves;
     Maker maker = work().maker();
     const auto jotted = jotReadingAt({row.point, row.name, row.conditions, phase, m_meter->currentData().toString()}, typed, file(), bench(), maker);
     if (!jotted) {

@@ -139,9 +139,9 @@ void ReadingsPage::reveal(const QString &kind, const QUuid &record)
 
 QString ReadingsPage::help() const
 {
-    return tr("What is measured on this unit. Stand on “As found” or “After work” and type a value: Enter records it and goes on in the row below. A bare number "
-              "has the unit of what is wanted; OL, <, > and about are kept; ± and an uncertainty, “with” and a meter may follow. A value typed where there is one is a "
-              "reading of its own, and the earlier ones are kept. Ctrl+E sets the last one right, Delete takes it out. Below, the row at hand is held against what is "
+    return tr("What is measured on this unit. Stand on “As found” or “After work” and type a value: Enter records it and goes on in the row below. What is typed under “After "
+              "work” is how the unit leaves, as the sheet shows it; “during” behind the value makes it one of the work. A bare number has the unit of what is wanted; OL, <, > and "
+              "about are kept; ± and an uncertainty, “with” and a meter may follow. A value typed where there is one is a reading of its own, and the earlier ones are kept. Ctrl+E sets the last one right, Delete takes it out. Below, the row at hand is held against what is "
               "wanted, with the chance that it is really within.");
 }
 

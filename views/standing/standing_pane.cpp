@@ -183,7 +183,7 @@ void StandingPane::showCauses()
             const NextMove &move = advice.moves.first();
             next = tr("Next: %1, %2 min").arg(move.text, shown::count(qRound(move.minutes)));
             if (move.savesMinutes && *move.savesMinutes >= 0.5)
-                next += tr(", saves %1").arg(shown::count(qRound(*move.savesMinutes)));
+                next += tr(", saves %1 min").arg(shown::count(qRound(*move.savesMinutes)));
         }
     }
     m_checkNext->setText(next);

@@ -34,7 +34,7 @@ std::optional<QUuid> TeardownPage::commit(const GridRow &row, int column, const 
         work().refuse(after.trouble());
         return std::nullopt;
     }
-    return recordEdit(work(), *before, *after, tr("Teardown %1: %2 %3").arg(after->what, teardownColumns(m_way).at(column).title.toLower(), typed));
+    return recordEdit(work(), *before, *after, tr("Teardown %1, %2: %3").arg(after->what, teardownColumns(m_way).at(column).title, typed));
 }
 
 std::optional<QUuid> TeardownPage::commitDetail(const GridRow &row, const QString &typed)
@@ -47,7 +47,7 @@ std::optional<QUuid> TeardownPage::commitDetail(const GridRow &row, const QStrin
         work().refuse(after.trouble());
         return std::nullopt;
     }
-    if (!recordEdit(work(), *before, *after, tr("Teardown %1: %2 %3").arg(after->what, row.cells.first().text.toLower(), typed)))
+    if (!recordEdit(work(), *before, *after, tr("Teardown %1, %2: %3").arg(after->what, row.cells.first().text, typed)))
         return std::nullopt;
     return QUuid();
 }

@@ -139,7 +139,7 @@ void OfferedAsk::fill()
             channel = plan.channel; // where it was meant to be sold
     m_channel.fill(work().bench(), channel);
     m_asked->setText(shownMoney(unit.asked));
-    m_asked->setPlaceholderText(shown::money(Money(6800, work().currency())));
+    m_asked->setPlaceholderText(tr("for example %1").arg(shown::amount(Money(6800, work().currency()))));
 }
 
 void OfferedAsk::focusFirst()

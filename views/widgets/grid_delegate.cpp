@@ -30,10 +30,16 @@ void GridDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option, 
         paint.draw(*painter, option.rect, m_model.cell(index), m_model.columns().at(index.column()));
     }
     painter->setRenderHint(QPainter::Antialiasing, false);
-    painter->setPen(ink.line);
-    painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
+    if (index.row() + 1 < m_model.rowCount()) { // under the last one runs the frame
+        painter->setPen(ink.line);
+        painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
+    }
     const auto *view = qobject_cast<const QAbstractItemView *>(option.widget);
-    if (view && view->hasFocus() && view->currentIndex() == index) {
+    const bool worked = view && view->hasFocus();
+    // The row at hand has an edge: where it has gone after a key is seen from the corner of an eye.
+    if (worked && index.column() == 0 && index.row() == view->currentIndex().row())
+        painter->fillRect(QRect(option.rect.left(), option.rect.top(), 3, option.rect.height() - 1), ink.copper);
+    if (worked && view->currentIndex() == index) {
         painter->setPen(QPen(ink.copper, 2));
         painter->setBrush(Qt::NoBrush);
         painter->drawRect(option.rect.adjusted(1, 1, -1, -2));

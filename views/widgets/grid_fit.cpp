@@ -73,7 +73,7 @@ void GridView::fitRows()
 
 int GridView::contentHeight(int rows) const
 {
-    int high = 2 * frameWidth() + horizontalHeader()->sizeHint().height() + 2;
+    int high = 2 * frameWidth() + horizontalHeader()->sizeHint().height();
     for (int row = 0; row < std::min(rows, m_rows->rowCount()); ++row)
         high += verticalHeader()->sectionSize(row);
     return high;

@@ -107,7 +107,7 @@ QVariant GridModel::data(const QModelIndex &index, int role) const
         return words.join(QStringLiteral(", "));
     }
     case Qt::AccessibleDescriptionRole:
-        return m_columns.at(index.column()).title;
+        return QString(m_columns.at(index.column()).title).replace(QLatin1Char('\n'), QLatin1Char(' '));
     default:
         return {};
     }

@@ -2,6 +2,7 @@
 
 #include "views/style/style.h"
 #include "views/widgets/grid_delegate.h"
+#include "views/widgets/grid_header.h"
 
 #include <QAction>
 #include <QHeaderView>
@@ -12,10 +13,11 @@
 namespace ts {
 
 GridView::GridView(const Style &style, const QString &name, QList<GridColumn> columns, QWidget *parent)
-    : QTableView(parent), m_style(style), m_rows(new GridModel(std::move(columns), this)), m_delegate(new GridDelegate(style, *m_rows, this))
+    : QTableView(parent), m_style(style), m_rows(new GridModel(std::move(columns), this)), m_delegate(new GridDelegate(style, *m_rows, this)), m_head(new GridHeader(this))
 {
     setObjectName(QStringLiteral("grid"));
     setAccessibleName(name);
+    setHorizontalHeader(m_head);
     setModel(m_rows);
     setItemDelegate(m_delegate);
     setSelectionBehavior(SelectRows);
@@ -27,14 +29,12 @@ GridView::GridView(const Style &style, const QString &name, QList<GridColumn> co
     setCornerButtonEnabled(false);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     setVerticalScrollMode(ScrollPerPixel);
+    setHorizontalScrollMode(ScrollPerPixel);
     setContextMenuPolicy(Qt::ActionsContextMenu);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
     verticalHeader()->hide();
     verticalHeader()->setMinimumSectionSize(10);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    horizontalHeader()->setHighlightSections(false);
-    horizontalHeader()->setSectionsClickable(false);
     connect(m_delegate, &GridDelegate::finished, this, &GridView::goOn);
     connect(&style, &Style::changed, this, &GridView::fit);
 }
@@ -149,6 +149,7 @@ QAction *GridView::addRowAction(const QString &text, const QKeySequence &key, st
 void GridView::currentChanged(const QModelIndex &current, const QModelIndex &previous)
 {
     QTableView::currentChanged(current, previous);
+    viewport()->update(); // pinned cells are not where the table looks for them
     if (current.row() != previous.row() || !current.isValid())
         Q_EMIT currentRowChanged(currentKey());
 }

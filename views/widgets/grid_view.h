@@ -10,6 +10,7 @@ class QMenu;
 namespace ts {
 
 class GridDelegate;
+class GridHeader;
 class Style;
 enum class GridGo;
 
@@ -44,6 +45,12 @@ public:
     /// Never scrolls by itself: always as high as its rows, in a page that scrolls as a whole.
     void setWhole(bool whole) { m_whole = whole; }
 
+    /// So many columns at its left and right edge stay where they are while the others scroll from side to side.
+    void setPinned(int left, int right);
+    [[nodiscard]] QRect visualRect(const QModelIndex &index) const override;
+    [[nodiscard]] QModelIndex indexAt(const QPoint &place) const override;
+    void scrollTo(const QModelIndex &index, ScrollHint hint = EnsureVisible) override;
+
     [[nodiscard]] QUuid currentKey() const;
     void setCurrent(const QUuid &key, int column = -1);
     /// Opens the field of a cell.
@@ -74,6 +81,8 @@ protected:
     void keyPressEvent(QKeyEvent *event) override;
     void mouseReleaseEvent(QMouseEvent *event) override;
     void resizeEvent(QResizeEvent *event) override;
+    void paintEvent(QPaintEvent *event) override;
+    void scrollContentsBy(int dx, int dy) override;
     void currentChanged(const QModelIndex &current, const QModelIndex &previous) override;
     void keyboardSearch(const QString &) override {}
     void focusInEvent(QFocusEvent *event) override;
@@ -94,6 +103,7 @@ private:
     const Style &m_style;
     GridModel *m_rows;
     GridDelegate *m_delegate;
+    GridHeader *m_head;
     int m_letterColumn = -1;
     std::function<void(const QUuid &row, const QString &value)> m_afterLetter;
     int m_homeColumn = -1;

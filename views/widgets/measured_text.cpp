@@ -67,23 +67,7 @@ QString limit(const Limit &limit)
     const auto wanted = readWanted(limit.text(), {});
     if (!wanted)
         return limit.text();
-    const Quantity &first = wanted->first;
-    const Quantity &second = wanted->second;
-    switch (wanted->shape) {
-    case Shape::Aim:
-        return plain(first);
-    case Shape::Band:
-        return tr("%1 to %2").arg(first.measure() == second.measure() ? number(first.value()) : plain(first), plain(second));
-    case Shape::AtMost:
-        return tr("up to %1").arg(plain(first));
-    case Shape::AtLeast:
-        return tr("at least %1").arg(plain(first));
-    case Shape::Relative:
-    case Shape::Absolute:
-    case Shape::Decibels:
-        break;
-    }
-    return first.value() == 0 ? QStringLiteral("± ") + plain(second) : QStringLiteral("%1 ± %2").arg(plain(first), plain(second));
+    return spelled(*wanted, {number, plain, tr("%1 to %2"), tr("up to %1"), tr("at least %1")});
 }
 
 QString verdict(Verdict verdict)
