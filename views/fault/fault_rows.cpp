@@ -164,7 +164,7 @@ QList<GridColumn> causeColumns()
             {.title = tr("Now"), .width = 5, .right = true},
             {.title = tr("Weight"), .width = 6, .right = true},
             {.title = tr("State"), .width = 8, .choices = states},
-            {.title = tr("To put right"), .width = 10, .stretch = 1, .right = true}};
+            {.title = tr("To put right"), .width = 11, .stretch = 2, .right = true}};
 }
 
 QList<GridRow> causeRows(const FaultBoard &board)
