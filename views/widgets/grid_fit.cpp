@@ -85,6 +85,14 @@ QSize GridView::sizeHint() const
     return {400, contentHeight(m_rows->rowCount()) + bar};
 }
 
+// A bar of its own would take room from the columns before the page has given it its height.
+void GridView::setWhole(bool whole)
+{
+    m_whole = whole;
+    setVerticalScrollBarPolicy(whole ? Qt::ScrollBarAlwaysOff : Qt::ScrollBarAsNeeded);
+    updateGeometry();
+}
+
 QSize GridView::minimumSizeHint() const
 {
     return {200, m_whole ? sizeHint().height() : contentHeight(3)};

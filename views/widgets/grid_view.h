@@ -43,7 +43,7 @@ public:
     void setAddsInARow(bool inARow) { m_addsInARow = inARow; }
 
     /// Never scrolls by itself: always as high as its rows, in a page that scrolls as a whole.
-    void setWhole(bool whole) { m_whole = whole; }
+    void setWhole(bool whole);
 
     /// So many columns at its left and right edge stay where they are while the others scroll from side to side.
     void setPinned(int left, int right);
