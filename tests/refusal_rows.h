@@ -128,7 +128,8 @@ backup BOOK -o @foreign.turnscrew -> 1 already
 backup BOOK -o @nowhere/copy -> 1 Cannot copy
 export BOOK -o @new.csv -> 2 --as
 export BOOK --as csv -> 2 Say where
-export BOOK --as xlsx -o @new.xlsx -> 2 xlsx
+export BOOK --as ods -o @new.ods -> 2 no such kind
+export BOOK --as xlsx --year soon -o @new.xlsx -> 1 no year
 export BOOK --as song -o @new -> 2 song
 export BOOK --as csv -o BOOK -> 1 it is the workbook itself
 export @book.pdf --as json -o @second.html -> 1 it is the workbook itself

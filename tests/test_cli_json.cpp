@@ -266,7 +266,7 @@ private Q_SLOTS:
                                 "claim", "place", "source_id"})
             QVERIFY2(unit.value(QLatin1String(key)).isNull(), key);
         for (const auto *list : {"symptoms", "causes", "checks", "check_next", "readings", "soaks", "steps", "teardown", "needs",
-                                 "spends", "proofs", "papers"})
+                                 "spends", "papers"})
             QVERIFY2(unit.value(QLatin1String(list)).isArray() && unit.value(QLatin1String(list)).toArray().isEmpty(), list);
         for (const QJsonValue &each : unit.value(u"left_off"_s).toObject())
             QVERIFY(each.isNull());

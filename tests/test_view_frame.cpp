@@ -208,6 +208,9 @@ private Q_SLOTS:
         QCOMPARE(press(QKeySequence(QStringLiteral("Ctrl+D"))), 1);
         QCOMPARE(window.workspace()->unitPane()->currentPage(), PageKey::Log);
         // The card that F1 opens names them.
+        window.activateWindow();
+        QVERIFY(QTest::qWaitForWindowActive(&window));
+        QCoreApplication::processEvents();
         press(QKeySequence(Qt::Key_F1));
         bool named = false;
         for (const QLabel *each : window.findChildren<QLabel *>())

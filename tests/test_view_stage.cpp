@@ -443,6 +443,7 @@ private Q_SLOTS:
         WindowUnderTest window(*m_desk);
         Head head(window);
         QVERIFY(!head.head().ribbon()->isCompact());
+        window.style().setTextPercent(130); // which narrows the room as well, whatever else stands in the window
         window.workspace().resize(1100, 700);
         QTRY_VERIFY2(head.head().ribbon()->isCompact(), qPrintable(QStringLiteral("%1 %2 %3").arg(window.workspace().width()).arg(head.head().width()).arg(head.head().ribbon()->wideWidth())));
         QPushButton *one = nullptr;

@@ -172,6 +172,11 @@ private Q_SLOTS:
     {
         StoreOpen store(m_books.fresh(u"sqlite"_s));
         const Unit first = benchUnit(*store.desk, u"Deck"_s), second = benchUnit(*store.desk, u"Player"_s);
+        for (const Unit &unit : {first, second}) { // they have stood there since yesterday
+            Unit after = unit;
+            after.stageSince = unit.stageSince.addDays(-1);
+            wantOk(store.desk->apply(Change(u"Since"_s).edit(unit, after)));
+        }
         store.need(first, u"belt 78x4x0.6"_s, u"Millrace"_s);
         store.need(second, u"belt 78x4x0.6"_s, u"Millrace"_s);
         QCOMPARE(store.desk->rackOrder({}, RackSort::MovedLast)->first().id, second.id); // taken in later

@@ -149,6 +149,11 @@ void BulkUnit::proveAndSell()
         proof.ruleSet = i == 3 ? QStringLiteral("bench rule set") : QString();
         m_change->add(proof);
     }
+    Rung plate = fresh<Rung>();
+    plate.step = PowerStep::Plate;
+    plate.saw = QStringLiteral("230 V 50 Hz");
+    plate.initials = QStringLiteral("R. M.");
+    m_change->add(plate);
     if (m_dice.whole(0, 2) == 0) {
         Soak soak = fresh<Soak>();
         soak.name = QStringLiteral("running, cover on");

@@ -90,7 +90,28 @@ Expected<void> Player::notesOn(const DemoEvent &event)
         return notes.trouble();
     const Done done = addPoints(change, event.content.value(QLatin1String("points")).toArray(),
                                 {{QStringLiteral("model_notes"), notes->at(Kind::idColumn).toString()}});
-    return done ? apply(change) : done;
+    if (!done)
+        return done;
+    // What is known of the model, a list a kind; each row has the columns named.
+    const auto known = [&](const char *name, const Kind &kind, bool ordered, std::initializer_list<const char *> columns) -> Done {
+        int position = 0;
+        for (const QJsonValue &row : event.content.value(QLatin1String(name)).toArray()) {
+            QJsonObject fields = namedCells(row.toArray(), columns);
+            fields.insert(QStringLiteral("model_notes"), notes->at(Kind::idColumn).toString());
+            if (ordered)
+                fields.insert(QStringLiteral("position"), ++position);
+            if (const auto added = add(change, kind, fields); !added)
+                return added.trouble();
+        }
+        return {};
+    };
+    for (const Done &each : {known("causes", description<KnownCause>(), false, {"symptom", "text", "weight", "fix_minutes", "note"}),
+                             known("off", description<KnownTeardown>(), true, {"what", "fasteners", "connectors", "marks", "caution"}),
+                             known("fits", description<KnownPart>(), false, {"position", "text", "rating", "quantity"}),
+                             known("proofs", description<KnownProof>(), true, {"text"})})
+        if (!each)
+            return each;
+    return apply(change);
 }
 
 } // namespace ts

@@ -2,52 +2,9 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en_GB">
 <context>
-    <name></name>
-    <message>
-        <source>Symptom</source>
-        <translation>Symptom</translation>
-    </message>
-    <message>
-        <source>Conditions</source>
-        <translation>Bedingungen</translation>
-    </message>
-    <message>
-        <source>When</source>
-        <translation>Wann</translation>
-    </message>
-    <message>
-        <source>Caption</source>
-        <translation>Bildunterschrift</translation>
-    </message>
-    <message>
-        <source>Phase</source>
-        <translation>Phase</translation>
-    </message>
-    <message>
-        <source>Because</source>
-        <translation>Grund</translation>
-    </message>
-    <message>
-        <source>Until</source>
-        <translation>Bis</translation>
-    </message>
-    <message>
-        <source>Title</source>
-        <translation>Titel</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Notiz</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Art</translation>
-    </message>
-</context>
-<context>
     <name>BringNotes</name>
     <message>
-        <source>There are no notes on this unit&apos;s maker and model.</source>
+        <source>There are no notes on this unit's maker and model.</source>
         <translation>Zu Hersteller und Modell dieses Geräts gibt es keine Notizen.</translation>
     </message>
 </context>
@@ -226,7 +183,7 @@
         <translation>Art</translation>
     </message>
     <message>
-        <source>In the bench&apos;s money</source>
+        <source>In the bench's money</source>
         <translation>In der Währung der Werkstatt</translation>
     </message>
     <message>
@@ -300,6 +257,30 @@
     <message>
         <source>Do not power</source>
         <translation>Nicht einschalten</translation>
+    </message>
+    <message>
+        <source>Symptom</source>
+        <translation>Symptom</translation>
+    </message>
+    <message>
+        <source>Caption</source>
+        <translation>Bildunterschrift</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Gesehen</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>Way out</source>
+        <translation>Ausweg</translation>
     </message>
 </context>
 <context>
@@ -562,14 +543,6 @@
         <translation>%1 und noch %2</translation>
     </message>
     <message>
-        <source>Owner says “%1”</source>
-        <translation>Eigentümer sagt „%1“</translation>
-    </message>
-    <message>
-        <source>Sold as “%1”</source>
-        <translation>Verkauft als „%1“</translation>
-    </message>
-    <message>
         <source>Soak runs for %1</source>
         <translation>Dauerlauf seit %1</translation>
     </message>
@@ -646,16 +619,12 @@
         <translation>Der Wert liegt genau auf der Grenze: Das klärt kein Messgerät.</translation>
     </message>
     <message>
-        <source>A meter good to %1 would settle it; none of the bench&apos;s is.</source>
+        <source>A meter good to %1 would settle it; none of the bench's is.</source>
         <translation>Ein auf %1 genaues Messgerät würde es klären; in der Werkstatt ist keines so genau.</translation>
     </message>
     <message>
         <source>A meter good to %1 would settle it; %2 is.</source>
         <translation>Ein auf %1 genaues Messgerät würde es klären; %2 ist so genau.</translation>
-    </message>
-    <message>
-        <source>A meter good to %1 would settle it; %2 on its %3 range is.</source>
-        <translation>Ein auf %1 genaues Messgerät würde es klären; %2 ist im Bereich %3 so genau.</translation>
     </message>
     <message>
         <source>Not read yet, and nothing is wanted of it.</source>
@@ -898,7 +867,7 @@
         <translation>Wahrscheinlichkeit, dass es zu haben ist</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is no time, no price and no chance</source>
+        <source>"%1" is no time, no price and no chance</source>
         <translation>„%1“ ist keine Zeit, kein Preis und keine Wahrscheinlichkeit</translation>
     </message>
     <message>
@@ -1145,12 +1114,790 @@
         <source>number of fasteners</source>
         <translation>Anzahl der Befestigungsteile</translation>
     </message>
+    <message>
+        <source>The plan was left as it is</source>
+        <translation>Der Plan bleibt, wie er ist</translation>
+    </message>
+    <message>
+        <source>the least, the likely and the most are not in that order</source>
+        <translation>der kleinste, der wahrscheinliche und der größte Wert stehen nicht in dieser Reihenfolge</translation>
+    </message>
+    <message>
+        <source>chance of repair</source>
+        <translation>Wahrscheinlichkeit der Reparatur</translation>
+    </message>
+    <message>
+        <source>number of days</source>
+        <translation>Anzahl der Tage</translation>
+    </message>
+    <message>
+        <source>%1 needs a word</source>
+        <translation>%1 braucht ein Wort</translation>
+    </message>
+    <message>
+        <source>Delete takes the row off the list</source>
+        <translation>Entf nimmt die Zeile von der Liste</translation>
+    </message>
+    <message>
+        <source>Model notes, new: %1</source>
+        <translation>Modellnotizen, neu: %1</translation>
+    </message>
+    <message>
+        <source>This row is gone</source>
+        <translation>Diese Zeile gibt es nicht mehr</translation>
+    </message>
+    <message>
+        <source>somebody took it off</source>
+        <translation>jemand hat sie herausgenommen</translation>
+    </message>
+    <message>
+        <source>Model notes: %1</source>
+        <translation>Modellnotizen: %1</translation>
+    </message>
+    <message>
+        <source>Model notes, taken off: %1</source>
+        <translation>Modellnotizen, von der Liste genommen: %1</translation>
+    </message>
+    <message>
+        <source>Model notes, order: %1</source>
+        <translation>Modellnotizen, Reihenfolge: %1</translation>
+    </message>
+    <message>
+        <source>minutes, cost, and the chance that it can be had</source>
+        <translation>Minuten, Kosten und die Wahrscheinlichkeit, dass es zu haben ist</translation>
+    </message>
+    <message>
+        <source>"%1" is none of the causes of this symptom</source>
+        <translation>„%1“ ist keine der Ursachen dieses Symptoms</translation>
+    </message>
+    <message>
+        <source>write a cause as it stands in the list above, several parted by semicolons</source>
+        <translation>eine Ursache so schreiben, wie sie in der Liste oben steht, mehrere durch Semikolon getrennt</translation>
+    </message>
+    <message>
+        <source>chance of abnormal if it is the cause</source>
+        <translation>Wahrscheinlichkeit für abnormal, wenn dies die Ursache ist</translation>
+    </message>
+    <message>
+        <source>chance of abnormal if it is not</source>
+        <translation>Wahrscheinlichkeit für abnormal, wenn nicht</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Gefunden</translation>
+    </message>
+    <message>
+        <source>on how many of your own closed units it was this</source>
+        <translation>bei wie vielen eigenen abgeschlossenen Geräten es das war</translation>
+    </message>
+    <message>
+        <source>Add a cause</source>
+        <translation>Ursache hinzufügen</translation>
+    </message>
+    <message>
+        <source>Symptom</source>
+        <translation>Symptom</translation>
+    </message>
+    <message>
+        <source>Usual cause</source>
+        <translation>Übliche Ursache</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>against the others of its symptom</source>
+        <translation>im Vergleich zu den anderen des Symptoms</translation>
+    </message>
+    <message>
+        <source>Put right how</source>
+        <translation>Wie behoben</translation>
+    </message>
+    <message>
+        <source>Abnormal points to</source>
+        <translation>Abnormal weist auf</translation>
+    </message>
+    <message>
+        <source>causes as they stand above, parted by semicolons; 90/5 after one gives its odds in percent</source>
+        <translation>Ursachen, wie sie oben stehen, durch Semikolon getrennt; 90/5 hinter einer gibt ihre Wahrscheinlichkeiten in Prozent an</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>Under which conditions</source>
+        <translation>Unter welchen Bedingungen</translation>
+    </message>
+    <message>
+        <source>Who says so</source>
+        <translation>Wer das sagt</translation>
+    </message>
+    <message>
+        <source>Add what comes off next</source>
+        <translation>Hinzufügen, was als Nächstes abkommt</translation>
+    </message>
+    <message>
+        <source>What comes off</source>
+        <translation>Was abgenommen wird</translation>
+    </message>
+    <message>
+        <source>Connectors</source>
+        <translation>Steckverbinder</translation>
+    </message>
+    <message>
+        <source>Mark first</source>
+        <translation>Zuerst markieren</translation>
+    </message>
+    <message>
+        <source>Rating</source>
+        <translation>Nennwert</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Add a proof that this model asks for</source>
+        <translation>Abnahmepunkt hinzufügen, den dieses Modell verlangt</translation>
+    </message>
+    <message>
+        <source>What is to be proved</source>
+        <translation>Was abzunehmen ist</translation>
+    </message>
+    <message>
+        <source>Kept in the workbook</source>
+        <translation>Im Werkbuch aufgehoben</translation>
+    </message>
+    <message>
+        <source>%1 file</source>
+        <translation>%1-Datei</translation>
+    </message>
+    <message>
+        <source>Add a service paper: its title</source>
+        <translation>Serviceunterlage hinzufügen: ihr Titel</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Where it is</source>
+        <translation>Wo sie liegt</translation>
+    </message>
+    <message>
+        <source>over %1 days</source>
+        <translation>über %1 Tage</translation>
+    </message>
+    <message>
+        <source>%1 to %2 days</source>
+        <translation>%1 bis %2 Tage</translation>
+    </message>
+    <message>
+        <source>Tied up</source>
+        <translation>Gebunden</translation>
+    </message>
+    <message>
+        <source>Money spent on units that are not closed, by stage.</source>
+        <translation>Geld, das für nicht abgeschlossene Geräte ausgegeben ist, nach Stufe.</translation>
+    </message>
+    <message>
+        <source>Spent</source>
+        <translation>Ausgegeben</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Stufe</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>Longest there</source>
+        <translation>Am längsten dort</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Alter</translation>
+    </message>
+    <message>
+        <source>Money spent on units that are not closed, by how long ago they were taken in.</source>
+        <translation>Geld, das für nicht abgeschlossene Geräte ausgegeben ist, danach, wie lange die Aufnahme her ist.</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Aufgenommen</translation>
+    </message>
+    <message>
+        <source>Nothing was sold yet: this begins with the first unit that is closed as sold.</source>
+        <translation>Noch ist nichts verkauft: Dies beginnt mit dem ersten Gerät, das als verkauft abgeschlossen wird.</translation>
+    </message>
+    <message>
+        <source>Earned per hour</source>
+        <translation>Verdienst je Stunde</translation>
+    </message>
+    <message>
+        <source>What sold units left, less everything spent on them, for each hour taken.</source>
+        <translation>Was verkaufte Geräte einbrachten, abzüglich aller Ausgaben dafür, je aufgewendete Stunde.</translation>
+    </message>
+    <message>
+        <source>Per hour</source>
+        <translation>Je Stunde</translation>
+    </message>
+    <message>
+        <source>Category</source>
+        <translation>Kategorie</translation>
+    </message>
+    <message>
+        <source>Sold</source>
+        <translation>Verkauft</translation>
+    </message>
+    <message>
+        <source>Earned</source>
+        <translation>Verdient</translation>
+    </message>
+    <message>
+        <source>Hours planned against hours taken, on sold units that had a plan.</source>
+        <translation>Geplante gegen aufgewendete Stunden, bei verkauften Geräten mit Plan.</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>Geplant</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Aufgewendet</translation>
+    </message>
+    <message>
+        <source>Taken for each planned</source>
+        <translation>Aufgewendet je geplante Stunde</translation>
+    </message>
+    <message>
+        <source>No sold unit had hours planned yet.</source>
+        <translation>Für noch kein verkauftes Gerät waren Stunden geplant.</translation>
+    </message>
+    <message>
+        <source>Causes</source>
+        <translation>Ursachen</translation>
+    </message>
+    <message>
+        <source>Causes that were confirmed, by on how many units.</source>
+        <translation>Bestätigte Ursachen, danach, bei wie vielen Geräten.</translation>
+    </message>
+    <message>
+        <source>units</source>
+        <translation>Geräte</translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation>Ursache</translation>
+    </message>
+    <message>
+        <source>No cause was confirmed yet.</source>
+        <translation>Noch ist keine Ursache bestätigt.</translation>
+    </message>
+    <message>
+        <source>Days to sale</source>
+        <translation>Tage bis zum Verkauf</translation>
+    </message>
+    <message>
+        <source>Days from purchase to sale, the middle one of each category.</source>
+        <translation>Tage vom Kauf bis zum Verkauf, der mittlere Wert jeder Kategorie.</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>Profit by month</source>
+        <translation>Gewinn nach Monat</translation>
+    </message>
+    <message>
+        <source>What sold units left, less everything spent on them, in the month of their sale. Your hours are not in it.</source>
+        <translation>Was verkaufte Geräte einbrachten, abzüglich aller Ausgaben dafür, im Monat des Verkaufs. Die eigenen Stunden sind nicht darin.</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>Write capacitance and voltage, such as 100 µF 450 V</source>
+        <translation>Kapazität und Spannung angeben, etwa 100 µF 450 V</translation>
+    </message>
+    <message>
+        <source>Below %1 already; measure all the same</source>
+        <translation>Schon unter %1; trotzdem messen</translation>
+    </message>
+    <message>
+        <source>%1 that stands %2 and takes %3 at first: wait %4 to fall to %5 (%6 in it), then measure, and again after minutes</source>
+        <translation>%1, hält %2 aus und nimmt anfangs %3 auf: %4 warten bis zum Abfall auf %5 (%6 darin), dann messen, und nach Minuten noch einmal</translation>
+    </message>
+    <message>
+        <source>The bench’s own mains is not set</source>
+        <translation>Das Netz der Werkstatt ist nicht festgelegt</translation>
+    </message>
+    <message>
+        <source>Write what it draws when it idles, such as 30 W</source>
+        <translation>Leistungsaufnahme im Leerlauf angeben, etwa 30 W</translation>
+    </message>
+    <message>
+        <source>a filament lamp of %1 W; a dead short draws no more than %2 through it</source>
+        <translation>eine Glühlampe mit %1 W; ein satter Kurzschluss zieht durch sie höchstens %2</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <source>too close to call</source>
+        <translation>zu knapp</translation>
+    </message>
+    <message>
+        <source>Owner’s words: “%1”</source>
+        <translation>Worte des Eigentümers: „%1“</translation>
+    </message>
+    <message>
+        <source>Seller’s words: “%1”</source>
+        <translation>Worte des Verkäufers: „%1“</translation>
+    </message>
+    <message>
+        <source>Parts are here: %1</source>
+        <translation>Teile sind da: %1</translation>
+    </message>
+    <message>
+        <source>A meter good to %1 would settle it; %2 on its %3 is.</source>
+        <translation>Ein auf %1 genaues Messgerät würde es klären; %2 ist im Bereich %3 so genau.</translation>
+    </message>
+    <message>
+        <source>But its calibration is overdue.</source>
+        <translation>Dessen Kalibrierung ist aber überfällig.</translation>
+    </message>
+    <message>
+        <source>%1 was overdue for calibration since %2 when this was read.</source>
+        <translation>Die Kalibrierung von %1 war seit %2 überfällig, als dies gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>How it leaves: this is what the restoration sheet shows. Put “during” behind a value that was only read on the way.</source>
+        <translation>Wie übergeben: Das zeigt das Restaurierungsblatt. „during“ hinter einen Wert setzen, der nur unterwegs gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>“%1” is no tag</source>
+        <translation>„%1“ ist kein Anhänger</translation>
+    </message>
+    <message>
+        <source>a donor is named by its tag, such as 0022</source>
+        <translation>ein Spender wird mit seinem Anhänger genannt, etwa 0022</translation>
+    </message>
+    <message>
+        <source>A part has no cost below nothing</source>
+        <translation>Ein Teil hat keine Kosten unter null</translation>
+    </message>
+    <message>
+        <source>leave it empty where it is not known</source>
+        <translation>leer lassen, wo nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Bestand</translation>
+    </message>
+    <message>
+        <source>Each</source>
+        <translation>Stückpreis</translation>
+    </message>
+    <message>
+        <source>Bought</source>
+        <translation>Gekauft</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>From donor</source>
+        <translation>Von Spender</translation>
+    </message>
+    <message>
+        <source>Tested</source>
+        <translation>Geprüft</translation>
+    </message>
+    <message>
+        <source>Add a batch: 10 at 0.12 from a supplier, or from 0022</source>
+        <translation>Posten hinzufügen: 10 at 0.12 from a supplier, oder from 0022</translation>
+    </message>
+    <message>
+        <source>Add a batch</source>
+        <translation>Posten hinzufügen</translation>
+    </message>
+    <message>
+        <source>The line</source>
+        <translation>Die Zeile</translation>
+    </message>
+    <message>
+        <source>“%1” is no batch</source>
+        <translation>„%1“ ist kein Posten</translation>
+    </message>
+    <message>
+        <source>write it as in “10 at 0.12”, “2 at 4.00 from 0022” or “10 from a supplier”</source>
+        <translation>schreiben wie „10 at 0.12“, „2 at 4.00 from 0022“ oder „10 from a supplier“</translation>
+    </message>
+    <message>
+        <source>not recorded: %1</source>
+        <translation>nicht eingetragen: %1</translation>
+    </message>
+    <message>
+        <source>Below what you keep at least</source>
+        <translation>Unter dem Mindestbestand</translation>
+    </message>
+    <message>
+        <source>%1, below what you keep at least</source>
+        <translation>%1, unter dem Mindestbestand</translation>
+    </message>
+    <message>
+        <source>“%1” is no rating of a %2</source>
+        <translation>„%1“ ist kein Nennwert für %2</translation>
+    </message>
+    <message>
+        <source>write it as in “voltage 63 V, diameter 10 mm”</source>
+        <translation>schreiben wie „voltage 63 V, diameter 10 mm“</translation>
+    </message>
+    <message>
+        <source>Keep at least</source>
+        <translation>Mindestbestand</translation>
+    </message>
+    <message>
+        <source>Write a part down: 10 × capacitor 100 µF 63 V at 0.12 in drawer C3</source>
+        <translation>Teil aufschreiben: 10 × capacitor 100 µF 63 V at 0.12 in drawer C3</translation>
+    </message>
+    <message>
+        <source>Write a part down</source>
+        <translation>Teil aufschreiben</translation>
+    </message>
+    <message>
+        <source>take it off the shelf instead</source>
+        <translation>stattdessen aus dem Lager nehmen</translation>
+    </message>
+    <message>
+        <source>Into the parts store: %1 × %2</source>
+        <translation>Ins Teilelager: %1 × %2</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>from the part's name</source>
+        <translation>aus dem Namen des Teils</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf);;Web page (*.html)</source>
+        <translation>PDF (*.pdf);;Webseite (*.html)</translation>
+    </message>
+    <message>
+        <source>%1 order list</source>
+        <translation>%1 Bestellliste</translation>
+    </message>
+    <message>
+        <source>Order list of all units</source>
+        <translation>Bestellliste aller Geräte</translation>
+    </message>
+    <message>
+        <source>Write the order list</source>
+        <translation>Bestellliste schreiben</translation>
+    </message>
+    <message>
+        <source>Wrote %1: order list %2, edition %3.</source>
+        <translation>%1 geschrieben: Bestellliste %2, Fassung %3.</translation>
+    </message>
+    <message>
+        <source>Write the bag labels</source>
+        <translation>Beuteletiketten schreiben</translation>
+    </message>
+    <message>
+        <source>Write the tag label</source>
+        <translation>Anhängeretikett schreiben</translation>
+    </message>
+    <message>
+        <source>%1 bag labels</source>
+        <translation>%1 Beuteletiketten</translation>
+    </message>
+    <message>
+        <source>%1 label</source>
+        <translation>%1 Etikett</translation>
+    </message>
+    <message>
+        <source>Wrote %1.</source>
+        <translation>%1 geschrieben.</translation>
+    </message>
+    <message>
+        <source>Print the label</source>
+        <translation>Etikett drucken</translation>
+    </message>
+    <message>
+        <source>The printer could not be reached; the label is kept as edition %1.</source>
+        <translation>Der Drucker war nicht zu erreichen; das Etikett ist als Fassung %1 aufgehoben.</translation>
+    </message>
+    <message>
+        <source>Printed the label of %1.</source>
+        <translation>Etikett von %1 gedruckt.</translation>
+    </message>
+    <message>
+        <source>Markings and values</source>
+        <translation>Kennzeichnungen und Werte</translation>
+    </message>
+    <message>
+        <source>Fuses and supply</source>
+        <translation>Sicherungen und Stromversorgung</translation>
+    </message>
+    <message>
+        <source>Currents and loads</source>
+        <translation>Ströme und Lasten</translation>
+    </message>
+    <message>
+        <source>Levels and curves</source>
+        <translation>Pegel und Kurven</translation>
+    </message>
+    <message>
+        <source>Speed and belts</source>
+        <translation>Drehzahl und Riemen</translation>
+    </message>
+    <message>
+        <source>Fault-finding</source>
+        <translation>Fehlersuche</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Weitere</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
 </context>
 <context>
     <name>ts::AskLine</name>
     <message>
         <source>Leave it</source>
         <translation>So lassen</translation>
+    </message>
+</context>
+<context>
+    <name>ts::BenchTodayPlace</name>
+    <message>
+        <source>Units in the order to work on them</source>
+        <translation>Geräte in der Reihenfolge, in der an ihnen zu arbeiten ist</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Anhänger</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>Per hour</source>
+        <translation>Je Stunde</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>Tied up</source>
+        <translation>Gebunden</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Nothing is shelved, on the bench, held, proving or ready: there is nothing to choose between.</source>
+        <translation>Nichts ist eingelagert, auf der Werkbank, wartend, in der Abnahme oder fertig: Es gibt nichts zu wählen.</translation>
+    </message>
+    <message>
+        <source>Work it out again</source>
+        <translation>Neu berechnen</translation>
+    </message>
+    <message>
+        <source>Bench today</source>
+        <translation>Werkbank heute</translation>
+    </message>
+    <message>
+        <source>What to work on next, across all units: what has a date near, then what an hour brings most; what waits for parts and what is better not finished comes last. Enter or a double click opens the unit.</source>
+        <translation>Woran als Nächstes zu arbeiten ist, über alle Geräte: zuerst, was bald einen Termin hat, dann, was je Stunde am meisten bringt; was auf Teile wartet und was besser nicht fertig wird, kommt zuletzt. Eingabe oder ein Doppelklick öffnet das Gerät.</translation>
+    </message>
+    <message>
+        <source>Something was recorded since; work it out again to have it counted.</source>
+        <translation>Inzwischen wurde etwas eingetragen; neu berechnen, damit es mitzählt.</translation>
+    </message>
+    <message>
+        <source>Being worked out…</source>
+        <translation>Wird berechnet…</translation>
+    </message>
+    <message>
+        <source>Looking through the bench</source>
+        <translation>Werkbank wird durchgesehen</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Als Nächstes: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ts::BidCard</name>
+    <message>
+        <source>Highest bid</source>
+        <translation>Höchstes Gebot</translation>
+    </message>
+    <message>
+        <source>Your hours paid</source>
+        <translation>Eigene Stunden bezahlt</translation>
+    </message>
+    <message>
+        <source>Your hours for nothing</source>
+        <translation>Eigene Stunden umsonst</translation>
+    </message>
+    <message>
+        <source>Back of the envelope</source>
+        <translation>Überschlag</translation>
+    </message>
+    <message>
+        <source>hardly less</source>
+        <translation>kaum weniger</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <translation>wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>hardly more</source>
+        <translation>kaum mehr</translation>
+    </message>
+    <message>
+        <source>It fetches, working</source>
+        <translation>Bringt, wenn es funktioniert</translation>
+    </message>
+    <message>
+        <source>Your hours</source>
+        <translation>Eigene Stunden</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Chance of repair</source>
+        <translation>Wahrscheinlichkeit der Reparatur</translation>
+    </message>
+    <message>
+        <source>by your record and the category</source>
+        <translation>nach eigenen Aufzeichnungen und der Kategorie</translation>
+    </message>
+    <message>
+        <source>Carriage in</source>
+        <translation>Fracht herein</translation>
+    </message>
+    <message>
+        <source>Carriage out</source>
+        <translation>Fracht hinaus</translation>
+    </message>
+    <message>
+        <source>Likely faults</source>
+        <translation>Wahrscheinliche Fehler</translation>
+    </message>
+    <message>
+        <source>Likely fault</source>
+        <translation>Wahrscheinlicher Fehler</translation>
+    </message>
+    <message>
+        <source>Chance</source>
+        <translation>Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>What the bid rests on</source>
+        <translation>Woran das Gebot hängt</translation>
+    </message>
+    <message>
+        <source>It rests on</source>
+        <translation>Es hängt an</translation>
+    </message>
+    <message>
+        <source>Worse</source>
+        <translation>Schlechter</translation>
+    </message>
+    <message>
+        <source>Bid</source>
+        <translation>Gebot</translation>
+    </message>
+    <message>
+        <source>Better</source>
+        <translation>Besser</translation>
+    </message>
+    <message>
+        <source>as you type, not recorded</source>
+        <translation>während der Eingabe, nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>Being worked out…</source>
+        <translation>Wird berechnet…</translation>
+    </message>
+    <message>
+        <source>The tax in the margin is in it, %1 of what the margin comes to.</source>
+        <translation>Die Steuer in der Marge ist eingerechnet, %1 der erwarteten Marge.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Its usual causes:</source>
+        <translation>Die üblichen Ursachen dazu:</translation>
+    </message>
+    <message>
+        <source>What is it said to do? One press brings the usual causes:</source>
+        <translation>Welches Symptom wird angegeben? Ein Druck übernimmt die üblichen Ursachen:</translation>
+    </message>
+    <message>
+        <source>Bring in the usual causes of: %1</source>
+        <translation>Übliche Ursachen übernehmen von: %1</translation>
+    </message>
+    <message>
+        <source>Symptom: %1</source>
+        <translation>Symptom: %1</translation>
     </message>
 </context>
 <context>
@@ -1206,6 +1953,13 @@
     <message>
         <source>Fee of %1</source>
         <translation>Gebühr von %1</translation>
+    </message>
+</context>
+<context>
+    <name>ts::ChecksList</name>
+    <message>
+        <source>Model notes: %1</source>
+        <translation>Modellnotizen: %1</translation>
     </message>
 </context>
 <context>
@@ -1349,10 +2103,6 @@
         <translation>Verkauf aufschreiben</translation>
     </message>
     <message>
-        <source>Write a sale down: 118.00 27 Sep working, measured</source>
-        <translation>Verkauf aufschreiben: 118.00 27 Sep working, measured</translation>
-    </message>
-    <message>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
@@ -1383,6 +2133,80 @@
     <message>
         <source>That sale belongs to another unit; remove it there.</source>
         <translation>Dieser Verkauf gehört zu einem anderen Gerät; dort entfernen.</translation>
+    </message>
+    <message>
+        <source>line %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message>
+        <source>these are more than 10,000 lines</source>
+        <translation>das sind mehr als 10.000 Zeilen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n comparable sale(s) pasted</source>
+        <translation>
+            <numerusform>%n Vergleichsverkauf eingefügt</numerusform><numerusform>%n Vergleichsverkäufe eingefügt</numerusform></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Write one down: 118.00 27 Sep working, measured · asking 95</source>
+        <translation>Verkauf aufschreiben: 118.00 27 Sep working, measured · asking 95</translation>
+    </message>
+    <message>
+        <source>Paste sales</source>
+        <translation>Verkäufe einfügen</translation>
+    </message>
+    <message>
+        <source>Paste several sales, one a line</source>
+        <translation>Mehrere Verkäufe einfügen, einen je Zeile</translation>
+    </message>
+    <message>
+        <source>From a file…</source>
+        <translation>Aus Datei…</translation>
+    </message>
+    <message>
+        <source>Take sales in from a list as CSV</source>
+        <translation>Verkäufe aus einer Liste als CSV einlesen</translation>
+    </message>
+    <message>
+        <source>Sales from a list</source>
+        <translation>Verkäufe aus einer Liste</translation>
+    </message>
+    <message>
+        <source>Lists (*.csv *.txt);;All files (*)</source>
+        <translation>Listen (*.csv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2.</source>
+        <translation>%1 lässt sich nicht lesen: %2.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than 8 MB; take it in by Workbook, Lists in and out.</source>
+        <translation>%1 ist größer als 8 MB; einlesen über Werkbuch, Listen ein und aus.</translation>
+    </message>
+    <message>
+        <source>Nothing to paste: copy the sales first, one a line, like 118.00 27 Sep working.</source>
+        <translation>Nichts einzufügen: erst die Verkäufe kopieren, einen je Zeile, wie 118.00 27 Sep working.</translation>
+    </message>
+    <message>
+        <source>All of these sales are written down already.</source>
+        <translation>Alle diese Verkäufe sind schon aufgeschrieben.</translation>
+    </message>
+    <message>
+        <source>1 in 10 fetches under %1, half fetch over %2, 1 in 10 over %3.</source>
+        <translation>1 von 10 bringt unter %1, die Hälfte über %2, 1 von 10 über %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n asking price(s) drawn as rings, never counted.</source>
+        <translation>
+            <numerusform>%n Angebotspreis als Ring gezeichnet, nie gezählt.</numerusform><numerusform>%n Angebotspreise als Ringe gezeichnet, nie gezählt.</numerusform></translation>
+    </message>
+    <message>
+        <source>That is what sellers hope for, not what was paid.</source>
+        <translation>Das erhoffen sich Verkäufer; bezahlt wurde es nicht.</translation>
     </message>
 </context>
 <context>
@@ -1480,6 +2304,263 @@
     </message>
 </context>
 <context>
+    <name>ts::CurveChart</name>
+    <message>
+        <source>Replay curve</source>
+        <translation>Wiedergabekurve</translation>
+    </message>
+</context>
+<context>
+    <name>ts::DetailsPage</name>
+    <message>
+        <source>Bought from</source>
+        <translation>Gekauft bei</translation>
+    </message>
+    <message>
+        <source>Bought on</source>
+        <translation>Gekauft am</translation>
+    </message>
+    <message>
+        <source>Name: a unit has one; call it what it is: maker, model, what kind of thing.</source>
+        <translation>Name: Ein Gerät hat einen; benennen, was es ist: Hersteller, Modell, was für ein Gerät.</translation>
+    </message>
+    <message>
+        <source>Year made: %1 is no year that a unit can be made in</source>
+        <translation>Baujahr: %1 ist kein Jahr, in dem ein Gerät gebaut sein kann</translation>
+    </message>
+    <message>
+        <source>type it like 1979</source>
+        <translation>eingeben wie 1979</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Jahr</translation>
+    </message>
+    <message>
+        <source>Category</source>
+        <translation>Kategorie</translation>
+    </message>
+    <message>
+        <source>Protection class</source>
+        <translation>Schutzklasse</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Owner’s name</source>
+        <translation>Name des Eigentümers</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Eigentümer</translation>
+    </message>
+    <message>
+        <source>%1 of unit %2 taken out</source>
+        <translation>%1 von Gerät %2 herausgenommen</translation>
+    </message>
+    <message>
+        <source>%1 of unit %2: %3</source>
+        <translation>%1 von Gerät %2: %3</translation>
+    </message>
+    <message>
+        <source>Back to the page</source>
+        <translation>Zurück zur Seite</translation>
+    </message>
+    <message>
+        <source>Enter, or leaving a field, keeps what is in it; Undo takes it back.</source>
+        <translation>Eingabe oder Verlassen eines Feldes übernimmt, was darin steht; Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>Details</source>
+        <translation>Details</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>Mains</source>
+        <translation>Netz</translation>
+    </message>
+    <message>
+        <source>Whose it is, and where it stands</source>
+        <translation>Wem es gehört und wo es steht</translation>
+    </message>
+    <message>
+        <source>How it came in</source>
+        <translation>Wie es ankam</translation>
+    </message>
+    <message>
+        <source>How it was bought</source>
+        <translation>Wie es gekauft wurde</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Seriennummer</translation>
+    </message>
+    <message>
+        <source>Year made, or about</source>
+        <translation>Baujahr, auch ungefähr</translation>
+    </message>
+    <message>
+        <source>1979</source>
+        <translation>1979</translation>
+    </message>
+    <message>
+        <source>How the year is known</source>
+        <translation>Woher das Jahr bekannt ist</translation>
+    </message>
+    <message>
+        <source>date code on the board</source>
+        <translation>Datumscode auf der Platine</translation>
+    </message>
+    <message>
+        <source>Mains voltage and frequency, as on the plate</source>
+        <translation>Netzspannung und Frequenz, laut Typenschild</translation>
+    </message>
+    <message>
+        <source>230 V 50 Hz</source>
+        <translation>230 V 50 Hz</translation>
+    </message>
+    <message>
+        <source>Not known</source>
+        <translation>Nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Where it stands</source>
+        <translation>Wo es steht</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>shelf B2</source>
+        <translation>Fach B2</translation>
+    </message>
+    <message>
+        <source>What the seller or owner says is wrong</source>
+        <translation>Was laut Verkäufer oder Eigentümer nicht stimmt</translation>
+    </message>
+    <message>
+        <source>Claim</source>
+        <translation>Angabe</translation>
+    </message>
+    <message>
+        <source>What came with it, and what is missing</source>
+        <translation>Was dabei war und was fehlt</translation>
+    </message>
+    <message>
+        <source>Accessories</source>
+        <translation>Zubehör</translation>
+    </message>
+    <message>
+        <source>Looks on arrival</source>
+        <translation>Aussehen bei Ankunft</translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation>Aussehen</translation>
+    </message>
+    <message>
+        <source>Function on arrival</source>
+        <translation>Funktion bei Ankunft</translation>
+    </message>
+    <message>
+        <source>Function</source>
+        <translation>Funktion</translation>
+    </message>
+    <message>
+        <source>Signs of earlier work</source>
+        <translation>Spuren früherer Arbeiten</translation>
+    </message>
+    <message>
+        <source>Earlier work</source>
+        <translation>Frühere Arbeiten</translation>
+    </message>
+    <message>
+        <source>Price paid</source>
+        <translation>Bezahlter Preis</translation>
+    </message>
+    <message>
+        <source>Carriage to you</source>
+        <translation>Fracht hierher</translation>
+    </message>
+    <message>
+        <source>Carriage in</source>
+        <translation>Fracht herein</translation>
+    </message>
+    <message>
+        <source>Seller</source>
+        <translation>Verkäufer</translation>
+    </message>
+    <message>
+        <source>Day of purchase</source>
+        <translation>Tag des Kaufs</translation>
+    </message>
+    <message>
+        <source>a person, a sale room</source>
+        <translation>eine Person, ein Auktionshaus</translation>
+    </message>
+    <message>
+        <source>What is known of the unit itself: what it is, its mains, whose it is and where it stands, how it came in and what was paid. Each field is kept when Enter is pressed or it is left; Esc puts back what was there, and Esc again goes back to the page. What is refused stays in its field, marked red, until it is mended.</source>
+        <translation>Was vom Gerät selbst bekannt ist: was es ist, sein Netz, wem es gehört und wo es steht, wie es ankam und was bezahlt wurde. Jedes Feld wird mit Eingabe oder beim Verlassen übernommen; Esc stellt wieder her, was dort stand, und noch einmal Esc geht zurück zur Seite. Was nicht angenommen wird, bleibt rot gekennzeichnet im Feld, bis es berichtigt ist.</translation>
+    </message>
+    <message>
+        <source>No voltage can be read from this, so nothing can be said of the bench’s own mains. Write it like 230 V 50 Hz.</source>
+        <translation>Daraus lässt sich keine Spannung lesen, also lässt sich zum Netz der Werkstatt nichts sagen. Schreiben wie 230 V 50 Hz.</translation>
+    </message>
+    <message>
+        <source>Bought in the lot “%1”; its share was fixed at purchase.</source>
+        <translation>Im Konvolut „%1“ gekauft; der Anteil wurde beim Kauf festgelegt.</translation>
+    </message>
+    <message>
+        <source>Taken in %1</source>
+        <translation>Aufgenommen: %1</translation>
+    </message>
+    <message>
+        <source>%1 since %2</source>
+        <translation>%1 seit %2</translation>
+    </message>
+    <message>
+        <source>Imported as %1</source>
+        <translation>Eingelesen als %1</translation>
+    </message>
+</context>
+<context>
+    <name>ts::DueLine</name>
+    <message>
+        <source>Worth a look: %1</source>
+        <translation>Einen Blick wert: %1</translation>
+    </message>
+    <message>
+        <source>%1; %2 brings %3 from here</source>
+        <translation>%1; %2 bringt ab jetzt %3</translation>
+    </message>
+    <message>
+        <source>Shows the ways out on the Money page</source>
+        <translation>Zeigt die Auswege auf der Seite „Geld“</translation>
+    </message>
+</context>
+<context>
     <name>ts::EarlierSheets</name>
     <message>
         <source>Handed over</source>
@@ -1559,7 +2640,7 @@
         <translation>Das ganze Werkbuch ohne seine Fotos, JSON</translation>
     </message>
     <message>
-        <source>The year&apos;s books and the cost sheets, for a spreadsheet (xlsx)</source>
+        <source>The year's books and the cost sheets, for a spreadsheet (xlsx)</source>
         <translation>Die Bücher des Jahres und die Kostenblätter, für eine Tabellenkalkulation (xlsx)</translation>
     </message>
     <message>
@@ -1750,10 +2831,6 @@
         <translation>Gewicht</translation>
     </message>
     <message>
-        <source>Cause %1: %2 %3</source>
-        <translation>Ursache %1: %2 %3</translation>
-    </message>
-    <message>
         <source>The text</source>
         <translation>Der Text</translation>
     </message>
@@ -1838,10 +2915,6 @@
         <translation>Genauer angeben: wie sicher die Marke ist, was zu sehen war</translation>
     </message>
     <message>
-        <source>Where the fault may lie. Type possible causes and checks in the last rows. Space on a mark says that the check would come out abnormal if that were the cause; Ctrl+E says how surely, and on “Came out” what was seen. On “Came out”, n, a and u say normal, abnormal and unclear, d not done. On “State”, r rules a cause out and c confirms it, with the reason. The bars show how likely each cause was before and is now; “Check next” says what saves most minutes. Just one cause a symptom is taken to be at work. Unplug and discharge before you touch what can hurt: local codes and licensed practice come first.</source>
-        <translation>Wo der Fehler liegen kann. Mögliche Ursachen und Prüfungen in die letzten Zeilen eingeben. Leertaste auf einer Marke sagt, dass die Prüfung abnormal ausfiele, wenn dies die Ursache wäre; Strg+E sagt, wie sicher, und auf „Ergebnis“, was zu sehen war. Auf „Ergebnis“ sagen n, a und u normal, abnormal und unklar, d nicht gemacht. Auf „Zustand“ schließt r eine Ursache aus und c bestätigt sie, mit dem Grund. Die Balken zeigen, wie wahrscheinlich jede Ursache vorher war und jetzt ist; „Als Nächstes prüfen“ sagt, was die meisten Minuten spart. Angenommen wird, dass je Symptom nur eine Ursache wirkt. Netzstecker ziehen und entladen, bevor etwas angefasst wird, das verletzen kann: Örtliche Vorschriften und zugelassene Fachkräfte gehen vor.</translation>
-    </message>
-    <message>
         <source>What stands by itself</source>
         <translation>Was für sich steht</translation>
     </message>
@@ -1872,6 +2945,22 @@
     <message>
         <source>Nothing is left to find out here.</source>
         <translation>Hier ist nichts mehr herauszufinden.</translation>
+    </message>
+    <message>
+        <source>Cause %1, %2: %3</source>
+        <translation>Ursache %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>No causes are known for “%1”. Choose the symptom that comes nearest:</source>
+        <translation>Zu „%1“ sind keine Ursachen bekannt. Das nächstliegende Symptom wählen:</translation>
+    </message>
+    <message>
+        <source>The causes of which of these are to be brought in?</source>
+        <translation>Die Ursachen welches dieser Symptome sollen übernommen werden?</translation>
+    </message>
+    <message>
+        <source>Where the fault may lie. Type possible causes and checks in the last rows. Space on a mark says that the check would come out abnormal if that were the cause; Ctrl+E says how surely, and on “Came out” what was seen. On “Came out”, n, a and u say normal, abnormal and unclear, d not done. On “State”, r rules a cause out and c confirms it, with the reason. The bars show how likely each cause was before and is now; “Check next” says what saves most minutes. “Bring in usual causes” asks the notes and the category's table; where they know no such symptom, you choose from theirs. Just one cause a symptom is taken to be at work. Unplug and discharge before you touch what can hurt: local codes and licensed practice come first.</source>
+        <translation>Wo der Fehler liegen kann. Mögliche Ursachen und Prüfungen in die letzten Zeilen eingeben. Leertaste auf einer Marke sagt, dass die Prüfung abnormal ausfiele, wenn dies die Ursache wäre; Strg+E sagt, wie sicher, und auf „Ergebnis“, was zu sehen war. Auf „Ergebnis“ sagen n, a und u normal, abnormal und unklar, d nicht gemacht. Auf „Zustand“ schließt r eine Ursache aus und c bestätigt sie, mit dem Grund. Die Balken zeigen, wie wahrscheinlich jede Ursache vorher war und jetzt ist; „Als Nächstes prüfen“ sagt, was die meisten Minuten spart. „Übliche Ursachen übernehmen“ sieht in den Notizen und der Tabelle der Kategorie nach; kennen sie kein solches Symptom, wird aus den dort genannten gewählt. Angenommen wird, dass je Symptom nur eine Ursache wirkt. Netzstecker ziehen und entladen, bevor etwas angefasst wird, das verletzen kann: Örtliche Vorschriften und zugelassene Fachkräfte gehen vor.</translation>
     </message>
 </context>
 <context>
@@ -2013,6 +3102,103 @@
     </message>
 </context>
 <context>
+    <name>ts::FirstPowerView</name>
+    <message>
+        <source>pass</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>aufhören</translation>
+    </message>
+    <message>
+        <source>not applicable</source>
+        <translation>nicht zutreffend</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Arbeitsschritt</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Gefunden</translation>
+    </message>
+    <message>
+        <source>The value, or what was seen; a step is not ticked without it</source>
+        <translation>Der Wert, oder was zu sehen war; ohne das wird kein Arbeitsschritt abgehakt</translation>
+    </message>
+    <message>
+        <source>Came out</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation>Kürzel</translation>
+    </message>
+    <message>
+        <source>Stop: %1</source>
+        <translation>Aufhören: %1</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>First power, step by step</source>
+        <translation>Erstes Einschalten, Schritt für Schritt</translation>
+    </message>
+    <message>
+        <source>This unit takes no mains: there is no first power to go through step by step.</source>
+        <translation>Dieses Gerät läuft nicht am Netz: Es gibt kein erstes Einschalten Schritt für Schritt.</translation>
+    </message>
+    <message>
+        <source>Do not power</source>
+        <translation>Nicht einschalten</translation>
+    </message>
+    <message>
+        <source>Safe to power</source>
+        <translation>Darf eingeschaltet werden</translation>
+    </message>
+    <message>
+        <source>Takes the flag away; a ladder that is passed does not do so by itself</source>
+        <translation>Nimmt den Vermerk weg; eine bestandene Schrittfolge tut das nicht von selbst</translation>
+    </message>
+    <message>
+        <source>Enter what was found · S stop · N not applicable</source>
+        <translation>Eintragen, was sich zeigte · S aufhören · N nicht zutreffend</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>abgebrochen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 steps passed</source>
+        <translation>%1 von %2 Arbeitsschritten bestanden</translation>
+    </message>
+    <message>
+        <source>
+Every step is passed now. The flag stays until you take it away.</source>
+        <translation>
+Jetzt ist jeder Arbeitsschritt bestanden. Der Vermerk bleibt, bis Sie ihn wegnehmen.</translation>
+    </message>
+</context>
+<context>
     <name>ts::FirstStart</name>
     <message>
         <source>Turnscrew</source>
@@ -2061,6 +3247,97 @@
     <message>
         <source>Opened before</source>
         <translation>Zuletzt geöffnet</translation>
+    </message>
+</context>
+<context>
+    <name>ts::ForecastCard</name>
+    <message>
+        <source>Forecast</source>
+        <translation>Vorhersage</translation>
+    </message>
+    <message>
+        <source>In all</source>
+        <translation>Insgesamt</translation>
+    </message>
+    <message>
+        <source>1 in 10</source>
+        <translation>1 von 10</translation>
+    </message>
+    <message>
+        <source>Middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>9 in 10</source>
+        <translation>9 von 10</translation>
+    </message>
+    <message>
+        <source>Causes still open</source>
+        <translation>Noch offene Ursachen</translation>
+    </message>
+    <message>
+        <source>Cause still open</source>
+        <translation>Noch offene Ursache</translation>
+    </message>
+    <message>
+        <source>Chance</source>
+        <translation>Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>From here</source>
+        <translation>Ab jetzt</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>Being worked out…</source>
+        <translation>Wird berechnet…</translation>
+    </message>
+    <message>
+        <source>Nothing says yet what it fetches. Write sales down at the right, or type a planned resale in the table: then this says what could come of it.</source>
+        <translation>Noch sagt nichts, was es bringt. Rechts Verkäufe aufschreiben oder in der Tabelle einen geplanten Wiederverkauf eingeben: Dann steht hier, was daraus werden könnte.</translation>
+    </message>
+    <message>
+        <source>as you type, not recorded</source>
+        <translation>während der Eingabe, nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>%1 draws</source>
+        <translation>%1 Ziehungen</translation>
+    </message>
+    <message>
+        <source>With your hours to come paid it comes to %1 on average.</source>
+        <translation>Sind die ausstehenden eigenen Stunden bezahlt, bleibt im Mittel %1.</translation>
+    </message>
+    <message>
+        <source>Profit before your hours</source>
+        <translation>Gewinn vor eigenen Stunden</translation>
+    </message>
+    <message>
+        <source>Earned per hour</source>
+        <translation>Verdienst je Stunde</translation>
+    </message>
+    <message>
+        <source>Hours to come</source>
+        <translation>Ausstehende Stunden</translation>
+    </message>
+    <message>
+        <source>Parts to come</source>
+        <translation>Ausstehende Teile</translation>
+    </message>
+    <message>
+        <source>Days that money is tied up</source>
+        <translation>Tage, die das Geld gebunden ist</translation>
+    </message>
+    <message>
+        <source>Chance of a loss: %1. Chance that it is put right: %2.</source>
+        <translation>Wahrscheinlichkeit eines Verlusts: %1. Wahrscheinlichkeit, dass es repariert wird: %2.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -2234,8 +3511,12 @@
         <translation>Wozu diese Seite da ist</translation>
     </message>
     <message>
-        <source>Every action is in the menu with its key. Ctrl+K finds anything, Ctrl+1 to Ctrl+8 are the unit&apos;s pages, Alt+Up and Alt+Down go along the rack.</source>
-        <translation>Jede Aktion steht mit ihrer Taste im Menü. Strg+K durchsucht alles, Strg+1 bis Strg+8 sind die Seiten des Geräts, Alt+Auf und Alt+Ab gehen durch das Regal.</translation>
+        <source>Ctrl+K finds anything. Ctrl+1 to Ctrl+8 are the unit’s pages, Ctrl+D its details, Alt+1 to Alt+9 move it to a stage from Scouted to Closed. Alt+Up and Alt+Down go along the rack, F9 starts and stops the clock, Ctrl+Z undoes.</source>
+        <translation>Strg+K durchsucht alles. Strg+1 bis Strg+8 sind die Seiten des Geräts, Strg+D seine Details, Alt+1 bis Alt+9 setzen es auf eine Stufe von Gesichtet bis Abgeschlossen. Alt+Auf und Alt+Ab gehen durch das Regal, F9 startet die Stoppuhr und hält sie an, Strg+Z macht rückgängig.</translation>
+    </message>
+    <message>
+        <source>Every action is in the menu with its key.</source>
+        <translation>Jede Aktion steht mit ihrer Taste im Menü.</translation>
     </message>
 </context>
 <context>
@@ -2527,10 +3808,6 @@
         <translation>Eingabe auf einer Zeile öffnet ihr Gerät. Keine Steuerberatung; Sätze und Regeln legen Sie selbst fest.</translation>
     </message>
     <message>
-        <source>Every sum that went out or came in, on units and on the bench as a whole. Sums are jotted in the Log of their unit: paid carriage 8.40, got sale 120. The totals are in the bench&apos;s currency; a sum in another one counts where its worth was entered.</source>
-        <translation>Jeder Betrag, der hinausging oder hereinkam, für Geräte und für die Werkstatt als Ganzes. Beträge werden im Protokoll ihres Geräts notiert: paid carriage 8.40, got sale 120. Die Summen stehen in der Währung der Werkstatt; ein Betrag in einer anderen zählt, wo sein Wert eingetragen ist.</translation>
-    </message>
-    <message>
         <source>Reading the ledger</source>
         <translation>Kassenbuch wird gelesen</translation>
     </message>
@@ -2545,9 +3822,75 @@
     <message numerus="yes">
         <source>%n sum(s) without a rate left out</source>
         <translation>
-            <numerusform>%n Betrag ohne Kurs weggelassen</numerusform>
-            <numerusform>%n Beträge ohne Kurs weggelassen</numerusform>
-        </translation>
+            <numerusform>%n Betrag ohne Kurs weggelassen</numerusform><numerusform>%n Beträge ohne Kurs weggelassen</numerusform></translation>
+    </message>
+    <message>
+        <source>Stock book</source>
+        <translation>Bestandsbuch</translation>
+    </message>
+    <message>
+        <source>Books</source>
+        <translation>Bücher</translation>
+    </message>
+    <message>
+        <source>Write a spreadsheet…</source>
+        <translation>Tabellenkalkulation schreiben…</translation>
+    </message>
+    <message>
+        <source>The year's money, the stock book and all cost sheets, with live formulas (xlsx)</source>
+        <translation>Das Geld des Jahres, das Bestandsbuch und alle Kostenblätter, mit rechnenden Formeln (xlsx)</translation>
+    </message>
+    <message>
+        <source>Write as CSV…</source>
+        <translation>Als CSV schreiben…</translation>
+    </message>
+    <message>
+        <source>The year's money, a line a movement</source>
+        <translation>Das Geld des Jahres, eine Zeile je Bewegung</translation>
+    </message>
+    <message>
+        <source>Every sum that went out or came in, on units and on the bench as a whole, and the stock book: each unit with what it was bought and sold for. Sums are jotted in the Log of their unit: paid carriage 8.40, got sale 120. The totals are in the bench's currency; a sum in another one counts where its worth was entered. Margin and the tax in it appear where Settings name a rate.</source>
+        <translation>Jeder Betrag, der hinausging oder hereinkam, für Geräte und für die Werkstatt als Ganzes, und das Bestandsbuch: jedes Gerät mit dem, wofür es gekauft und verkauft wurde. Beträge werden im Protokoll ihres Geräts notiert: paid carriage 8.40, got sale 120. Die Summen stehen in der Währung der Werkstatt; ein Betrag in einer anderen zählt, wo sein Wert eingetragen ist. Marge und Steuer darin erscheinen, wo die Einstellungen einen Satz nennen.</translation>
+    </message>
+    <message>
+        <source>in stock at the end of the year, at cost: %1</source>
+        <translation>im Bestand am Jahresende, zu Kosten: %1</translation>
+    </message>
+    <message>
+        <source>in stock, at cost: %1</source>
+        <translation>im Bestand, zu Kosten: %1</translation>
+    </message>
+    <message>
+        <source>margin %1, tax in it %2</source>
+        <translation>Marge %1, Steuer darin %2</translation>
+    </message>
+    <message>
+        <source>books %1</source>
+        <translation>Bücher %1</translation>
+    </message>
+    <message>
+        <source>books</source>
+        <translation>Bücher</translation>
+    </message>
+    <message>
+        <source>Write the year's books</source>
+        <translation>Bücher des Jahres schreiben</translation>
+    </message>
+    <message>
+        <source>Write the year's money</source>
+        <translation>Geld des Jahres schreiben</translation>
+    </message>
+    <message>
+        <source>Spreadsheet (*.xlsx)</source>
+        <translation>Tabellenkalkulation (*.xlsx)</translation>
+    </message>
+    <message>
+        <source>Table (*.csv)</source>
+        <translation>Tabelle (*.csv)</translation>
+    </message>
+    <message>
+        <source>Writing %1</source>
+        <translation>%1 wird geschrieben</translation>
     </message>
 </context>
 <context>
@@ -2709,13 +4052,13 @@
 Readings: CN2.4 = 11.92 V want 12 V 5% · insulation = 200 MΩ want &gt;= 2 MΩ with insulation tester · add found, during or after for the phase.
 Faults: saw …, cleared …, think … 40%, ruled out …, was …, check … 5m normal.
 Work: did … 20m. Parts: need … 2.50, ordered …, here …, fitted …. Money: paid … 8.40, got … 5.00.
-Taking apart: off lid 5 screws M3x8 tray A1, back lid. Proofs: proved …, failed …. Where you are: next …, do not power …, safe to power, waiting … until 28 Nov. Anything else is a note.
+Taking apart: off lid 5 screws M3x8 tray A1, back lid. Proofs: proved …, failed …; what is still to be proved stands under Proving. Where you are: next …, do not power …, safe to power, waiting … until 28 Nov. Anything else is a note.
 In the list: Enter edits an entry in its place, Delete takes it out, Ctrl+M moves the chosen ones to another unit; Shift and the arrow keys choose several. Ctrl+Z takes anything back.</source>
         <translation>Alles, was mit diesem Gerät geschah, Tag für Tag. Eingaben kommen in die Zeile ganz unten; darunter steht, was eingetragen wird, und die Eingabetaste trägt es ein. Tab ergänzt Messpunkte, Teile und Ursachen dieses Geräts, Auf holt frühere Eingaben zurück.
 Messwerte: CN2.4 = 11.92 V want 12 V 5% · insulation = 200 MΩ want &gt;= 2 MΩ with insulation tester · found, during oder after für die Phase anfügen.
 Fehler: saw …, cleared …, think … 40%, ruled out …, was …, check … 5m normal.
 Arbeit: did … 20m. Teile: need … 2.50, ordered …, here …, fitted …. Geld: paid … 8.40, got … 5.00.
-Zerlegung: off lid 5 screws M3x8 tray A1, back lid. Abnahmen: proved …, failed …. Stand: next …, do not power …, safe to power, waiting … until 28 Nov. Alles andere ist eine Notiz.
+Zerlegung: off lid 5 screws M3x8 tray A1, back lid. Abnahmen: proved …, failed …; was noch abzunehmen ist, steht unter „Abnahme“. Stand: next …, do not power …, safe to power, waiting … until 28 Nov. Alles andere ist eine Notiz.
 In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn heraus, Strg+M verschiebt die gewählten zu einem anderen Gerät; Umschalt und die Pfeiltasten wählen mehrere. Strg+Z nimmt alles zurück.</translation>
     </message>
 </context>
@@ -2743,9 +4086,7 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
     <message numerus="yes">
         <source>%n photos</source>
         <translation>
-            <numerusform>%n Foto</numerusform>
-            <numerusform>%n Fotos</numerusform>
-        </translation>
+            <numerusform>%n Foto</numerusform><numerusform>%n Fotos</numerusform></translation>
     </message>
     <message>
         <source>Symptom cleared: %1</source>
@@ -2898,9 +4239,7 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
     <message numerus="yes">
         <source>%n fastener(s)</source>
         <translation>
-            <numerusform>%n Befestigungsteil</numerusform>
-            <numerusform>%n Befestigungsteile</numerusform>
-        </translation>
+            <numerusform>%n Befestigungsteil</numerusform><numerusform>%n Befestigungsteile</numerusform></translation>
     </message>
     <message>
         <source>kept in %1</source>
@@ -2969,6 +4308,22 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
     <message>
         <source>spent %1</source>
         <translation>ausgegeben %1</translation>
+    </message>
+    <message>
+        <source>its minutes are in the clock's time, not counted again</source>
+        <translation>seine Minuten stecken in der Zeit der Stoppuhr und zählen nicht noch einmal</translation>
+    </message>
+    <message>
+        <source>First power, stop: %1</source>
+        <translation>Erstes Einschalten, aufhören: %1</translation>
+    </message>
+    <message>
+        <source>First power, %1: %2</source>
+        <translation>Erstes Einschalten, %1: %2</translation>
+    </message>
+    <message>
+        <source>Decided: %1</source>
+        <translation>Entschieden: %1</translation>
     </message>
 </context>
 <context>
@@ -3216,6 +4571,209 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
         <source>&amp;Move log entries to another unit…</source>
         <translation>Protokolleinträge zu anderem Gerät &amp;verschieben…</translation>
     </message>
+    <message>
+        <source>The unit’s &amp;details</source>
+        <translation>D&amp;etails des Geräts</translation>
+    </message>
+    <message>
+        <source>Move to &amp;stage</source>
+        <translation>Auf &amp;Stufe setzen</translation>
+    </message>
+    <message>
+        <source>Tag &amp;label…</source>
+        <translation>Anhänger&amp;etikett…</translation>
+    </message>
+    <message>
+        <source>P&amp;rint the tag label…</source>
+        <translation>Anhängeretikett &amp;drucken…</translation>
+    </message>
+    <message>
+        <source>Labels of several &amp;boxes</source>
+        <translation>Etiketten für mehrere &amp;Kartons</translation>
+    </message>
+    <message>
+        <source>%1 boxes…</source>
+        <translation>%1 Kartons…</translation>
+    </message>
+    <message>
+        <source>Bag labels of what is &amp;off…</source>
+        <translation>&amp;Beuteletiketten für Abgenommenes…</translation>
+    </message>
+    <message>
+        <source>What to &amp;order</source>
+        <translation>&amp;Zu bestellen</translation>
+    </message>
+    <message>
+        <source>Bench &amp;sums</source>
+        <translation>&amp;Berechnungen</translation>
+    </message>
+    <message>
+        <source>Bench &amp;today: what to work on next</source>
+        <translation>Werkbank &amp;heute: woran als Nächstes zu arbeiten ist</translation>
+    </message>
+    <message>
+        <source>&amp;Order list of this unit…</source>
+        <translation>Bestell&amp;liste dieses Geräts…</translation>
+    </message>
+    <message>
+        <source>Order list of &amp;all units…</source>
+        <translation>Bestellliste &amp;aller Geräte…</translation>
+    </message>
+</context>
+<context>
+    <name>ts::MeterList</name>
+    <message>
+        <source>Meter</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
+        <source>Serial</source>
+        <translation>Seriennr.</translation>
+    </message>
+    <message>
+        <source>Calibration due</source>
+        <translation>Kalibrierung fällig</translation>
+    </message>
+    <message>
+        <source>What to mind</source>
+        <translation>Was zu beachten ist</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>Full scale</source>
+        <translation>Endwert</translation>
+    </message>
+    <message>
+        <source>the largest value of the range, in its unit</source>
+        <translation>der größte Wert des Bereichs, in seiner Einheit</translation>
+    </message>
+    <message>
+        <source>One count</source>
+        <translation>Ein Digit</translation>
+    </message>
+    <message>
+        <source>the step of the last digit</source>
+        <translation>der Schritt der letzten Stelle</translation>
+    </message>
+    <message>
+        <source>% of reading</source>
+        <translation>% vom Messwert</translation>
+    </message>
+    <message>
+        <source>as the data sheet says it</source>
+        <translation>wie das Datenblatt es angibt</translation>
+    </message>
+    <message>
+        <source>% of range</source>
+        <translation>% vom Bereich</translation>
+    </message>
+    <message>
+        <source>Counts</source>
+        <translation>Zählt</translation>
+    </message>
+    <message>
+        <source>last digits that may be wrong</source>
+        <translation>letzte Stellen, die falsch sein können</translation>
+    </message>
+    <message>
+        <source>% per °C</source>
+        <translation>% je °C</translation>
+    </message>
+    <message>
+        <source>outside 18 to 28 °C</source>
+        <translation>außerhalb von 18 bis 28 °C</translation>
+    </message>
+    <message>
+        <source>± at half</source>
+        <translation>± bei halb</translation>
+    </message>
+    <message>
+        <source>95 %, at half of full scale, worked out from what stands before it</source>
+        <translation>95 %, bei halbem Endwert, berechnet aus dem, was davor steht</translation>
+    </message>
+    <message>
+        <source>"%1" is no %2</source>
+        <translation>„%1“ passt nicht als %2</translation>
+    </message>
+    <message>
+        <source>type a figure such as 0.5</source>
+        <translation>eine Zahl wie 0.5 eingeben</translation>
+    </message>
+    <message>
+        <source>%1 cannot be below zero</source>
+        <translation>%1 kann nicht unter null sein</translation>
+    </message>
+    <message>
+        <source>Meters</source>
+        <translation>Messgeräte</translation>
+    </message>
+    <message>
+        <source>how sure a reading is comes from here</source>
+        <translation>wie sicher ein Messwert ist, kommt von hier</translation>
+    </message>
+    <message>
+        <source>Meters of the bench</source>
+        <translation>Messgeräte der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Take this meter off the list</source>
+        <translation>Dieses Messgerät von der Liste nehmen</translation>
+    </message>
+    <message>
+        <source>Ranges of the meter at hand</source>
+        <translation>Bereiche des gewählten Messgeräts</translation>
+    </message>
+    <message>
+        <source>Take this range off</source>
+        <translation>Diesen Bereich herausnehmen</translation>
+    </message>
+    <message>
+        <source>overdue: it says so beside every reading of this meter and on the sheet</source>
+        <translation>überfällig: das steht bei jedem Messwert dieses Messgeräts und auf dem Blatt</translation>
+    </message>
+    <message>
+        <source>Add a meter</source>
+        <translation>Messgerät hinzufügen</translation>
+    </message>
+    <message>
+        <source>Ranges of %1</source>
+        <translation>Bereiche von %1</translation>
+    </message>
+    <message>
+        <source>± %1</source>
+        <translation>± %1</translation>
+    </message>
+    <message>
+        <source>Add a range: V</source>
+        <translation>Bereich hinzufügen: V</translation>
+    </message>
+    <message>
+        <source>The text</source>
+        <translation>Der Text</translation>
+    </message>
+    <message>
+        <source>Meter: %1</source>
+        <translation>Messgerät: %1</translation>
+    </message>
+    <message>
+        <source>A meter needs a name; Delete takes it off the list.</source>
+        <translation>Ein Messgerät braucht einen Namen; Entf nimmt es von der Liste.</translation>
+    </message>
+    <message>
+        <source>Range of %1</source>
+        <translation>Bereich von %1</translation>
+    </message>
+    <message>
+        <source>Meter taken off: %1</source>
+        <translation>Messgerät von der Liste genommen: %1</translation>
+    </message>
+    <message>
+        <source>Range of a meter taken off</source>
+        <translation>Bereich eines Messgeräts herausgenommen</translation>
+    </message>
 </context>
 <context>
     <name>ts::ModelNotesPlace</name>
@@ -3236,64 +4794,8 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
         <translation>Notizen zu diesem Modell entfernen</translation>
     </message>
     <message>
-        <source>What is known of a model across units belongs here: how to tell its versions, its usual faults and how they were cured, what to adjust and where, where the service papers are.</source>
-        <translation>Hierher gehört, was über ein Modell an mehreren Geräten bekannt ist: woran die Ausführungen zu erkennen sind, übliche Fehler und was geholfen hat, was wo abzugleichen ist, wo die Serviceunterlagen liegen.</translation>
-    </message>
-    <message>
         <source>Model notes</source>
         <translation>Modellnotizen</translation>
-    </message>
-    <message>
-        <source>Maker</source>
-        <translation>Hersteller</translation>
-    </message>
-    <message>
-        <source>Model</source>
-        <translation>Modell</translation>
-    </message>
-    <message>
-        <source>Cautions</source>
-        <translation>Warnhinweise</translation>
-    </message>
-    <message>
-        <source>Variants, and how to tell them</source>
-        <translation>Varianten und woran sie zu erkennen sind</translation>
-    </message>
-    <message>
-        <source>Mains versions</source>
-        <translation>Netzausführungen</translation>
-    </message>
-    <message>
-        <source>Usual faults and what cured them</source>
-        <translation>Übliche Fehler und was geholfen hat</translation>
-    </message>
-    <message>
-        <source>Adjustments</source>
-        <translation>Abgleich</translation>
-    </message>
-    <message>
-        <source>Parts, with position and rating</source>
-        <translation>Teile mit Position und Nennwert</translation>
-    </message>
-    <message>
-        <source>Taking it apart</source>
-        <translation>Zerlegung</translation>
-    </message>
-    <message>
-        <source>Service papers and other sources</source>
-        <translation>Serviceunterlagen und andere Quellen</translation>
-    </message>
-    <message>
-        <source>Ideas to come back to</source>
-        <translation>Ideen für später</translation>
-    </message>
-    <message>
-        <source>What is found out once is written down here, so that the next unit of the model is quicker. Cautions written here stand on every unit of the model and on its sheet.</source>
-        <translation>Was einmal herausgefunden ist, wird hier aufgeschrieben, damit das nächste Gerät des Modells schneller geht. Warnhinweise von hier stehen bei jedem Gerät des Modells und auf seinem Blatt.</translation>
-    </message>
-    <message>
-        <source>No maker yet</source>
-        <translation>Noch kein Hersteller</translation>
     </message>
     <message>
         <source>Model notes: %1</source>
@@ -3307,6 +4809,206 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
         <source>Model notes removed: %1</source>
         <translation>Modellnotizen entfernt: %1</translation>
     </message>
+    <message>
+        <source>What is known of a model across units belongs here: how to tell its versions, what to measure where, its usual faults and what cured them, how it comes apart, where the service papers are.</source>
+        <translation>Hierher gehört, was über ein Modell an mehreren Geräten bekannt ist: woran die Ausführungen zu erkennen sind, was wo zu messen ist, übliche Fehler und was geholfen hat, wie es zerlegt wird, wo die Serviceunterlagen liegen.</translation>
+    </message>
+    <message>
+        <source>Learn from this unit</source>
+        <translation>Von diesem Gerät lernen</translation>
+    </message>
+    <message>
+        <source>Copies what was found on the unit in hand into the notes of its model</source>
+        <translation>Übernimmt, was am gewählten Gerät gefunden wurde, in die Notizen seines Modells</translation>
+    </message>
+    <message>
+        <source>Bring onto it</source>
+        <translation>Auf Gerät übertragen</translation>
+    </message>
+    <message>
+        <source>Gives the unit in hand the test points, teardown and proofs of its model</source>
+        <translation>Gibt dem gewählten Gerät die Messpunkte, die Zerlegung und die Abnahmepunkte seines Modells</translation>
+    </message>
+    <message>
+        <source>Read from a file…</source>
+        <translation>Aus Datei lesen…</translation>
+    </message>
+    <message>
+        <source>Notes that somebody shared: adds what is not known yet</source>
+        <translation>Notizen, die jemand weitergegeben hat: ergänzt, was noch nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>Write to a file…</source>
+        <translation>In Datei schreiben…</translation>
+    </message>
+    <message>
+        <source>These notes as one file to share, without prices and persons</source>
+        <translation>Diese Notizen als eine Datei zum Weitergeben, ohne Preise und Personen</translation>
+    </message>
+    <message>
+        <source>What is known</source>
+        <translation>Was bekannt ist</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>Test points</source>
+        <translation>Messpunkte</translation>
+    </message>
+    <message>
+        <source>What to measure where, what is wanted there, and who says so. A new unit of the model gets them.</source>
+        <translation>Was wo zu messen ist, welches Soll gilt und wer das sagt. Ein neues Gerät des Modells bekommt diese Messpunkte.</translation>
+    </message>
+    <message>
+        <source>Causes</source>
+        <translation>Ursachen</translation>
+    </message>
+    <message>
+        <source>What its symptoms usually come from, and the checks that tell the causes apart. The weights of causes that you found yourself grow with your own closed units.</source>
+        <translation>Woher seine Symptome meist kommen, und die Prüfungen, die die Ursachen unterscheiden. Die Gewichte selbst gefundener Ursachen wachsen mit den eigenen abgeschlossenen Geräten.</translation>
+    </message>
+    <message>
+        <source>Usual causes</source>
+        <translation>Übliche Ursachen</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>Teardown</source>
+        <translation>Zerlegung</translation>
+    </message>
+    <message>
+        <source>In the order in which it comes off. Unplug first, and let the capacitors discharge; local codes and licensed practice come first.</source>
+        <translation>In der Reihenfolge des Abnehmens. Erst Netzstecker ziehen und die Kondensatoren entladen lassen; örtliche Vorschriften und zugelassene Fachkräfte gehen vor.</translation>
+    </message>
+    <message>
+        <source>What comes off</source>
+        <translation>Was abgenommen wird</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Where each part sits and what it has to be.</source>
+        <translation>Wo jedes Teil sitzt und was es sein muss.</translation>
+    </message>
+    <message>
+        <source>Parts of the model</source>
+        <translation>Teile des Modells</translation>
+    </message>
+    <message>
+        <source>Proofs</source>
+        <translation>Abnahmen</translation>
+    </message>
+    <message>
+        <source>What a unit of this model has to show before it is handed over, beside the list of its category.</source>
+        <translation>Was ein Gerät dieses Modells vor der Übergabe zeigen muss, neben der Liste seiner Kategorie.</translation>
+    </message>
+    <message>
+        <source>Proofs of the model</source>
+        <translation>Abnahmepunkte des Modells</translation>
+    </message>
+    <message>
+        <source>Papers</source>
+        <translation>Papiere</translation>
+    </message>
+    <message>
+        <source>Service papers: where each one is, or kept in the workbook itself. Enter opens one.</source>
+        <translation>Serviceunterlagen: wo jede liegt, oder im Werkbuch selbst aufgehoben. Eingabe öffnet eine.</translation>
+    </message>
+    <message>
+        <source>Service papers</source>
+        <translation>Serviceunterlagen</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Keep a file in the workbook…</source>
+        <translation>Datei im Werkbuch aufheben…</translation>
+    </message>
+    <message>
+        <source>What is found out once is written down here, so that the next unit of the model is quicker. Cautions written here stand on every unit of the model and on its sheet. Notes without a maker and model are about a whole category. In the lists Enter or typing begins a field, Delete takes a row off, Ctrl+Up and Ctrl+Down move it.</source>
+        <translation>Was einmal herausgefunden ist, wird hier aufgeschrieben, damit das nächste Gerät des Modells schneller geht. Warnhinweise von hier stehen bei jedem Gerät des Modells und auf seinem Blatt. Notizen ohne Hersteller und Modell gelten für eine ganze Kategorie. In den Listen beginnt Eingabe oder Tippen ein Feld, Entf nimmt eine Zeile heraus, Strg+Auf und Strg+Ab verschieben sie.</translation>
+    </message>
+    <message>
+        <source>new model</source>
+        <translation>neues Modell</translation>
+    </message>
+    <message>
+        <source>Notes on a whole category stay here: only a model's notes are shared.</source>
+        <translation>Notizen zu einer ganzen Kategorie bleiben hier: Nur die zu einem Modell werden weitergegeben.</translation>
+    </message>
+    <message>
+        <source>Write the notes to share</source>
+        <translation>Notizen zum Weitergeben schreiben</translation>
+    </message>
+    <message>
+        <source>Notes (*.json)</source>
+        <translation>Notizen (*.json)</translation>
+    </message>
+    <message>
+        <source>Wrote %1</source>
+        <translation>%1 geschrieben</translation>
+    </message>
+    <message>
+        <source>Notes that somebody shared</source>
+        <translation>Notizen, die jemand weitergegeben hat</translation>
+    </message>
+    <message>
+        <source>Cannot read %1</source>
+        <translation>%1 lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>Model notes from %1</source>
+        <translation>Modellnotizen aus %1</translation>
+    </message>
+    <message>
+        <source>Nothing was taken in from %1</source>
+        <translation>Aus %1 wurde nichts übernommen</translation>
+    </message>
+    <message>
+        <source>All of it was known already.</source>
+        <translation>Alles war schon bekannt.</translation>
+    </message>
+    <message>
+        <source>A service paper to keep</source>
+        <translation>Serviceunterlage zum Aufheben</translation>
+    </message>
+    <message>
+        <source>Papers (*.pdf *.djvu *.png *.jpg *.jpeg *.tif *.tiff *.txt)</source>
+        <translation>Unterlagen (*.pdf *.djvu *.png *.jpg *.jpeg *.tif *.tiff *.txt)</translation>
+    </message>
+    <message>
+        <source>%1 is no paper that can be kept: PDF, DjVu, a picture or plain text can.</source>
+        <translation>%1 ist keine Unterlage, die sich aufheben lässt: PDF, DjVu, ein Bild oder reiner Text schon.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than 100 MB: write down where it is instead.</source>
+        <translation>%1 ist größer als 100 MB: stattdessen aufschreiben, wo die Datei liegt.</translation>
+    </message>
+    <message>
+        <source>Service paper kept: %1</source>
+        <translation>Serviceunterlage aufgehoben: %1</translation>
+    </message>
+    <message>
+        <source>Nothing on this computer opens %1 files.</source>
+        <translation>Auf diesem Rechner öffnet nichts %1-Dateien.</translation>
+    </message>
+    <message>
+        <source>It does not say yet where this paper is: write it down beside it.</source>
+        <translation>Es steht noch nicht da, wo diese Unterlage liegt: daneben aufschreiben.</translation>
+    </message>
+    <message>
+        <source>"%1" is neither a web address nor a document on this computer.</source>
+        <translation>„%1“ ist weder eine Webadresse noch ein Dokument auf diesem Rechner.</translation>
+    </message>
 </context>
 <context>
     <name>ts::MoneyPage</name>
@@ -3319,12 +5021,80 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
         <translation>Wohin der Verkaufspreis geht</translation>
     </message>
     <message>
-        <source>What was planned at purchase, what it cost to date, and how it will stand when the unit is finished and sold. Enter or F2 on a planned figure changes the plan. Sales of the same or a like unit are written down at the right; the newest and the likest count most. Money out and in is jotted in the Log: paid carriage 8.40.</source>
-        <translation>Was beim Kauf geplant war, was bisher ausgegeben wurde und wie es steht, wenn das Gerät fertig und verkauft ist. Eingabe oder F2 auf einem geplanten Betrag ändert den Plan. Verkäufe des gleichen oder eines ähnlichen Geräts werden rechts aufgeschrieben; die neuesten und ähnlichsten zählen am meisten. Geld hinaus und herein wird im Protokoll notiert: paid carriage 8.40.</translation>
-    </message>
-    <message>
         <source>Resale: %1.</source>
         <translation>Wiederverkauf: %1.</translation>
+    </message>
+    <message>
+        <source>What is expected</source>
+        <translation>Was erwartet wird</translation>
+    </message>
+    <message>
+        <source>hardly less</source>
+        <translation>kaum weniger</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <translation>wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>hardly more</source>
+        <translation>kaum mehr</translation>
+    </message>
+    <message>
+        <source>It fetches, working</source>
+        <translation>Bringt, wenn es funktioniert</translation>
+    </message>
+    <message>
+        <source>Your hours, all of them</source>
+        <translation>Eigene Stunden, alle</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Chance of repair</source>
+        <translation>Wahrscheinlichkeit der Reparatur</translation>
+    </message>
+    <message>
+        <source>by your record and the category</source>
+        <translation>nach eigenen Aufzeichnungen und der Kategorie</translation>
+    </message>
+    <message>
+        <source>The buyer pays for carriage</source>
+        <translation>Der Käufer zahlt die Fracht</translation>
+    </message>
+    <message>
+        <source>Days until it is sold</source>
+        <translation>Tage bis zum Verkauf</translation>
+    </message>
+    <message>
+        <source>Its parts fetch or save</source>
+        <translation>Seine Teile bringen oder sparen</translation>
+    </message>
+    <message>
+        <source>Time to break it up</source>
+        <translation>Zeit zum Ausschlachten</translation>
+    </message>
+    <message>
+        <source>The seller takes it back until</source>
+        <translation>Der Verkäufer nimmt es zurück bis</translation>
+    </message>
+    <message>
+        <source>28 Nov</source>
+        <translation>28 Nov</translation>
+    </message>
+    <message>
+        <source>The seller gives back</source>
+        <translation>Der Verkäufer erstattet</translation>
+    </message>
+    <message>
+        <source>Sending it back costs</source>
+        <translation>Die Rücksendung kostet</translation>
+    </message>
+    <message>
+        <source>What was planned at purchase, what it cost to date, and how it will stand when the unit is finished and sold. Enter or F2 on a planned figure changes the plan; forecast and ways out follow while you type. Sales of the same or a like unit are written down or pasted at the right; the newest and the likest count most, one that is only asked (asking 95) does not. “From here” leaves out what is spent already; what you decide is kept in the log with its figures. Money out and in is jotted in the Log: paid carriage 8.40.</source>
+        <translation>Was beim Kauf geplant war, was es bisher gekostet hat und wie es steht, wenn das Gerät fertig und verkauft ist. Eingabe oder F2 auf einem geplanten Betrag ändert den Plan; Vorhersage und Auswege folgen während der Eingabe. Verkäufe des gleichen oder eines ähnlichen Geräts werden rechts aufgeschrieben oder eingefügt; die neuesten und ähnlichsten zählen am meisten, ein nur verlangter Preis (asking 95) zählt nicht. „Ab jetzt“ lässt weg, was schon ausgegeben ist; was Sie entscheiden, wird mit seinen Zahlen im Protokoll festgehalten. Geld hinaus und herein wird im Protokoll notiert: paid carriage 8.40.</translation>
     </message>
 </context>
 <context>
@@ -3340,9 +5110,7 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
     <message numerus="yes">
         <source>Move %n entries to</source>
         <translation>
-            <numerusform>%n Eintrag verschieben zu</numerusform>
-            <numerusform>%n Einträge verschieben zu</numerusform>
-        </translation>
+            <numerusform>%n Eintrag verschieben zu</numerusform><numerusform>%n Einträge verschieben zu</numerusform></translation>
     </message>
 </context>
 <context>
@@ -3390,9 +5158,7 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
     <message numerus="yes">
         <source>Before anything is measured under power, %n steps:</source>
         <translation>
-            <numerusform>Vor jeder Messung unter Spannung, %n Arbeitsschritt:</numerusform>
-            <numerusform>Vor jeder Messung unter Spannung, %n Arbeitsschritte:</numerusform>
-        </translation>
+            <numerusform>Vor jeder Messung unter Spannung, %n Arbeitsschritt:</numerusform><numerusform>Vor jeder Messung unter Spannung, %n Arbeitsschritte:</numerusform></translation>
     </message>
     <message>
         <source>Before anything is measured under power:</source>
@@ -3427,6 +5193,84 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
     </message>
 </context>
 <context>
+    <name>ts::NotesTable</name>
+    <message>
+        <source>Earlier</source>
+        <translation>Früher</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>Take off the list</source>
+        <translation>Von der Liste nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>ts::NotesWords</name>
+    <message>
+        <source>Maker</source>
+        <translation>Hersteller</translation>
+    </message>
+    <message>
+        <source>none: these are notes on the whole category</source>
+        <translation>keiner: dies sind Notizen zur ganzen Kategorie</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>Category</source>
+        <translation>Kategorie</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Warnhinweise</translation>
+    </message>
+    <message>
+        <source>Variants, and how to tell them</source>
+        <translation>Varianten und woran sie zu erkennen sind</translation>
+    </message>
+    <message>
+        <source>Mains versions</source>
+        <translation>Netzausführungen</translation>
+    </message>
+    <message>
+        <source>Usual faults and what cured them</source>
+        <translation>Übliche Fehler und was geholfen hat</translation>
+    </message>
+    <message>
+        <source>Adjustments</source>
+        <translation>Abgleich</translation>
+    </message>
+    <message>
+        <source>Parts, with position and rating</source>
+        <translation>Teile mit Position und Nennwert</translation>
+    </message>
+    <message>
+        <source>Taking it apart</source>
+        <translation>Zerlegung</translation>
+    </message>
+    <message>
+        <source>Service papers and other sources</source>
+        <translation>Serviceunterlagen und andere Quellen</translation>
+    </message>
+    <message>
+        <source>Ideas to come back to</source>
+        <translation>Ideen für später</translation>
+    </message>
+    <message>
+        <source>All of: %1</source>
+        <translation>Alle: %1</translation>
+    </message>
+    <message>
+        <source>Model notes: %1</source>
+        <translation>Modellnotizen: %1</translation>
+    </message>
+</context>
+<context>
     <name>ts::NoticeBar</name>
     <message>
         <source>What went wrong</source>
@@ -3447,66 +5291,197 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
         <source>Price asked</source>
         <translation>Angebotspreis</translation>
     </message>
+    <message>
+        <source>for example %1</source>
+        <translation>zum Beispiel %1</translation>
+    </message>
+</context>
+<context>
+    <name>ts::OrderPane</name>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 zu %2</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>Write the order list…</source>
+        <translation>Bestellliste schreiben…</translation>
+    </message>
+    <message>
+        <source>One list of all waiting units, as a PDF or a web page</source>
+        <translation>Eine Liste aller wartenden Geräte, als PDF oder Webseite</translation>
+    </message>
+    <message>
+        <source>No unit waits for a part. What a unit needs is written on its Parts page; here it comes together, by supplier.</source>
+        <translation>Kein Gerät wartet auf ein Teil. Was ein Gerät braucht, wird auf seiner Seite „Teile“ eingetragen; hier kommt es zusammen, nach Lieferant.</translation>
+    </message>
+    <message>
+        <source>From the shelf and from donors</source>
+        <translation>Aus dem Lager und von Spendern</translation>
+    </message>
+    <message>
+        <source>frees %1 without any order</source>
+        <translation>macht %1 ohne Bestellung frei</translation>
+    </message>
+    <message>
+        <source>Take them</source>
+        <translation>Nehmen</translation>
+    </message>
+    <message>
+        <source>The parts are here for their units, and the shelf has so many less</source>
+        <translation>Die Teile sind für ihre Geräte da, und das Lager hat entsprechend weniger</translation>
+    </message>
+    <message>
+        <source>From the shelf</source>
+        <translation>Aus dem Lager</translation>
+    </message>
+    <message>
+        <source>Lies in</source>
+        <translation>Liegt in</translation>
+    </message>
+    <message>
+        <source>from donor %1</source>
+        <translation>von Spender %1</translation>
+    </message>
+    <message>
+        <source>To order, no supplier named</source>
+        <translation>Zu bestellen, kein Lieferant genannt</translation>
+    </message>
+    <message>
+        <source>To order: %1</source>
+        <translation>Zu bestellen: %1</translation>
+    </message>
+    <message>
+        <source>frees no unit by itself</source>
+        <translation>macht allein kein Gerät frei</translation>
+    </message>
+    <message>
+        <source>frees %1</source>
+        <translation>macht %1 frei</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>Lieferant</translation>
+    </message>
+    <message>
+        <source>Supplier of this order</source>
+        <translation>Lieferant dieser Bestellung</translation>
+    </message>
+    <message>
+        <source>due, such as 28 Nov</source>
+        <translation>fällig, etwa 28 Nov</translation>
+    </message>
+    <message>
+        <source>Due from %1</source>
+        <translation>Fällig von %1</translation>
+    </message>
+    <message>
+        <source>the supplier</source>
+        <translation>dem Lieferanten</translation>
+    </message>
+    <message>
+        <source>Mark as ordered</source>
+        <translation>Als bestellt kennzeichnen</translation>
+    </message>
+    <message>
+        <source>%1 also waits for %2</source>
+        <translation>%1 wartet auch auf %2</translation>
+    </message>
+    <message>
+        <source>Each</source>
+        <translation>Stückpreis</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>Summe</translation>
+    </message>
+    <message>
+        <source>Lines of the order</source>
+        <translation>Zeilen der Bestellung</translation>
+    </message>
+    <message>
+        <source>on the shelf, look first: %1</source>
+        <translation>im Lager, erst ansehen: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a price</source>
+        <translation>
+            <numerusform>%n ohne Preis</numerusform><numerusform>%n ohne Preis</numerusform></translation>
+    </message>
+    <message>
+        <source>Under way, no supplier named</source>
+        <translation>Unterwegs, kein Lieferant genannt</translation>
+    </message>
+    <message>
+        <source>Under way from %1</source>
+        <translation>Unterwegs von %1</translation>
+    </message>
+    <message>
+        <source>It has arrived</source>
+        <translation>Ist angekommen</translation>
+    </message>
+    <message>
+        <source>All of it is here; its units come up on the rack</source>
+        <translation>Alles davon ist da; die Geräte dazu rücken im Regal nach oben</translation>
+    </message>
+    <message>
+        <source>Under way</source>
+        <translation>Unterwegs</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>überfällig</translation>
+    </message>
 </context>
 <context>
     <name>ts::OverviewPlace</name>
-    <message>
-        <source>Money tied up, by stage</source>
-        <translation>Gebundenes Geld nach Stufe</translation>
-    </message>
     <message>
         <source>The same as a table</source>
         <translation>Dasselbe als Tabelle</translation>
     </message>
     <message>
-        <source>Units, money and hours by stage</source>
-        <translation>Geräte, Geld und Stunden nach Stufe</translation>
-    </message>
-    <message>
-        <source>Stage</source>
-        <translation>Stufe</translation>
-    </message>
-    <message>
-        <source>Units</source>
-        <translation>Geräte</translation>
-    </message>
-    <message>
-        <source>Spent</source>
-        <translation>Ausgegeben</translation>
-    </message>
-    <message>
-        <source>Hours</source>
-        <translation>Stunden</translation>
-    </message>
-    <message>
-        <source>Longest there</source>
-        <translation>Am längsten dort</translation>
-    </message>
-    <message>
         <source>Overview</source>
         <translation>Überblick</translation>
-    </message>
-    <message>
-        <source>Where units and money stand today. Closed units are left out: their money is no longer tied up.</source>
-        <translation>Wo Geräte und Geld heute stehen. Abgeschlossene Geräte fehlen: Ihr Geld ist nicht mehr gebunden.</translation>
     </message>
     <message numerus="yes">
         <source>%n unit(s) not closed</source>
         <translation>
-            <numerusform>%n Gerät nicht abgeschlossen</numerusform>
-            <numerusform>%n Geräte nicht abgeschlossen</numerusform>
-        </translation>
+            <numerusform>%n Gerät nicht abgeschlossen</numerusform><numerusform>%n Geräte nicht abgeschlossen</numerusform></translation>
     </message>
     <message>
         <source>%1 tied up</source>
         <translation>%1 gebunden</translation>
     </message>
-    <message numerus="yes">
-        <source>%n day(s)</source>
-        <translation>
-            <numerusform>%n Tag</numerusform>
-            <numerusform>%n Tage</numerusform>
-        </translation>
+    <message>
+        <source>Overviews</source>
+        <translation>Überblicke</translation>
+    </message>
+    <message>
+        <source>The overview as a table</source>
+        <translation>Der Überblick als Tabelle</translation>
+    </message>
+    <message>
+        <source>How the bench does: the money tied up by stage and by age, what an hour brought in each category, hours planned and taken, which causes come up most, how long a unit takes from purchase to sale, and what each month left. The arrow keys go from one to the next; each has its table below.</source>
+        <translation>Wie die Werkstatt steht: das gebundene Geld nach Stufe und nach Alter, was eine Stunde in jeder Kategorie brachte, geplante und aufgewendete Stunden, welche Ursachen am häufigsten vorkommen, wie lange ein Gerät vom Kauf bis zum Verkauf braucht und was jeder Monat übrig ließ. Die Pfeiltasten gehen von einem zum nächsten; unter jedem steht seine Tabelle.</translation>
+    </message>
+    <message>
+        <source>Looking over the workbook</source>
+        <translation>Werkbuch wird durchgesehen</translation>
     </message>
 </context>
 <context>
@@ -3547,10 +5522,6 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
         <translation>Eingeben wie im Protokoll: 2 x C214 47 µF 63 V 0.35</translation>
     </message>
     <message>
-        <source>What this unit needs, what is ordered, what is here and what is fitted. Type in the last row to add a part, in the words of the log: 2 x C214 47 µF 63 V 0.35. Ctrl+Right moves a part to its next state, Ctrl+Left back; on the state itself n, o, h and f set it. Delete takes a line off the list, and Ctrl+Z brings it back.</source>
-        <translation>Was dieses Gerät braucht, was bestellt, was da und was eingebaut ist. Eingabe in der letzten Zeile fügt ein Teil hinzu, in den Worten des Protokolls: 2 x C214 47 µF 63 V 0.35. Strg+Rechts bringt ein Teil in den nächsten Zustand, Strg+Links zurück; auf dem Zustand selbst setzen ihn g, b, d und e. Entf nimmt eine Zeile von der Liste, Strg+Z holt sie wieder.</translation>
-    </message>
-    <message>
         <source>No part is needed so far.</source>
         <translation>Bisher wird kein Teil gebraucht.</translation>
     </message>
@@ -3579,14 +5550,6 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
         <translation>Teil %1: %2</translation>
     </message>
     <message>
-        <source>Part %1: no %2</source>
-        <translation>Teil %1: ohne %2</translation>
-    </message>
-    <message>
-        <source>Part %1: %2 %3</source>
-        <translation>Teil %1: %2 %3</translation>
-    </message>
-    <message>
         <source>Part needed: %1</source>
         <translation>Teil gebraucht: %1</translation>
     </message>
@@ -3598,80 +5561,36 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
         <source>Parts from model notes</source>
         <translation>Teile aus Modellnotizen</translation>
     </message>
+    <message>
+        <source>What this unit needs, what is ordered, what is here and what is fitted. Type in the last row to add a part, in the words of the log: 2 x C214 47 µF 63 V 0.35. Ctrl+Right moves a part to its next state, Ctrl+Left back; on the state itself n, o, h and f set it. Delete takes a line off the list, and Ctrl+Z brings it back. Below it stands what of the shelf would fit.</source>
+        <translation>Was dieses Gerät braucht, was bestellt, was da und was eingebaut ist. Eingabe in der letzten Zeile fügt ein Teil hinzu, in den Worten des Protokolls: 2 x C214 47 µF 63 V 0.35. Strg+Rechts bringt ein Teil in den nächsten Zustand, Strg+Links zurück; auf dem Zustand selbst setzen ihn g, b, d und e. Entf nimmt eine Zeile von der Liste, Strg+Z holt sie wieder. Darunter steht, was aus dem Lager passen würde.</translation>
+    </message>
+    <message>
+        <source>Part %1, %2: nothing</source>
+        <translation>Teil %1, %2: nichts</translation>
+    </message>
+    <message>
+        <source>Part %1, %2: %3</source>
+        <translation>Teil %1, %2: %3</translation>
+    </message>
 </context>
 <context>
     <name>ts::PartsStorePlace</name>
-    <message>
-        <source>Narrow: belt, 63 V, drawer C3…</source>
-        <translation>Eingrenzen: Riemen, 63 V, Schublade C3…</translation>
-    </message>
-    <message>
-        <source>Narrow the parts store</source>
-        <translation>Teilelager eingrenzen</translation>
-    </message>
-    <message>
-        <source>Parts on the shelf</source>
-        <translation>Teile im Lager</translation>
-    </message>
-    <message>
-        <source>Part</source>
-        <translation>Teil</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Art</translation>
-    </message>
-    <message>
-        <source>Rating</source>
-        <translation>Nennwert</translation>
-    </message>
-    <message>
-        <source>Left</source>
-        <translation>Bestand</translation>
-    </message>
-    <message>
-        <source>Keep at least</source>
-        <translation>Mindestbestand</translation>
-    </message>
-    <message>
-        <source>Each</source>
-        <translation>Stückpreis</translation>
-    </message>
-    <message>
-        <source>Where</source>
-        <translation>Ort</translation>
-    </message>
-    <message>
-        <source>Supplier</source>
-        <translation>Lieferant</translation>
-    </message>
-    <message>
-        <source>Write a part down</source>
-        <translation>Teil aufschreiben</translation>
-    </message>
-    <message>
-        <source>Write a part down: 10 × capacitor 100 µF 63 V at 0.12 in drawer C3</source>
-        <translation>Teil aufschreiben: 10 × capacitor 100 µF 63 V at 0.12 in drawer C3</translation>
-    </message>
     <message>
         <source>Parts store</source>
         <translation>Teilelager</translation>
     </message>
     <message>
-        <source>What lies on the shelf, with what it cost and where it is. A part that falls below what you keep at least is marked. What a unit needs stands on its own page, Parts.</source>
-        <translation>Was im Lager liegt, was es gekostet hat und wo es ist. Ein Teil unter dem Mindestbestand ist gekennzeichnet. Was ein Gerät braucht, steht auf seiner eigenen Seite „Teile“.</translation>
+        <source>On the shelf</source>
+        <translation>Im Lager</translation>
     </message>
     <message>
-        <source>Below what you keep at least</source>
-        <translation>Unter dem Mindestbestand</translation>
+        <source>What to order</source>
+        <translation>Zu bestellen</translation>
     </message>
     <message>
-        <source>The line</source>
-        <translation>Die Zeile</translation>
-    </message>
-    <message>
-        <source>Into the parts store: %1 × %2</source>
-        <translation>Ins Teilelager: %1 × %2</translation>
+        <source>What lies on the shelf, with what it is rated for, what it cost and where it is. Find by attribute: capacitor 1000u &gt;=63V d&lt;=10mm, belt 78 ± 2 mm. A part that falls below what you keep at least is marked. “What to order” brings together what all waiting units need: the shelf and donors first, then one order a supplier with the units it frees. What a unit needs stands on its own page, Parts.</source>
+        <translation>Was im Lager liegt, mit seinen Nennwerten, was es gekostet hat und wo es ist. Suche nach Eigenschaft: capacitor 1000u &gt;=63V d&lt;=10mm, belt 78 ± 2 mm. Ein Teil unter dem Mindestbestand ist gekennzeichnet. „Zu bestellen“ führt zusammen, was alle wartenden Geräte brauchen: erst Lager und Spender, dann je Lieferant eine Bestellung mit den Geräten, die sie frei macht. Was ein Gerät braucht, steht auf seiner eigenen Seite „Teile“.</translation>
     </message>
 </context>
 <context>
@@ -3706,9 +5625,7 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
     <message numerus="yes">
         <source>Drop: %n photo(s) for %1 %2</source>
         <translation>
-            <numerusform>Ablegen: %n Foto für %1 %2</numerusform>
-            <numerusform>Ablegen: %n Fotos für %1 %2</numerusform>
-        </translation>
+            <numerusform>Ablegen: %n Foto für %1 %2</numerusform><numerusform>Ablegen: %n Fotos für %1 %2</numerusform></translation>
     </message>
     <message>
         <source>Choose a tag first, then drop its photos</source>
@@ -3720,9 +5637,7 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
     <message numerus="yes">
         <source>%n photo(s) for %1</source>
         <translation>
-            <numerusform>%n Foto für %1</numerusform>
-            <numerusform>%n Fotos für %1</numerusform>
-        </translation>
+            <numerusform>%n Foto für %1</numerusform><numerusform>%n Fotos für %1</numerusform></translation>
     </message>
     <message>
         <source>pasted picture</source>
@@ -3743,9 +5658,7 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
     <message numerus="yes">
         <source>So it went with %n more.</source>
         <translation>
-            <numerusform>So ging es mit %n weiteren.</numerusform>
-            <numerusform>So ging es mit %n weiteren.</numerusform>
-        </translation>
+            <numerusform>So ging es mit %n weiteren.</numerusform><numerusform>So ging es mit %n weiteren.</numerusform></translation>
     </message>
 </context>
 <context>
@@ -3879,16 +5792,12 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
     <message numerus="yes">
         <source>%n photo(s) for %1 %2?</source>
         <translation>
-            <numerusform>%n Foto für %1 %2?</numerusform>
-            <numerusform>%n Fotos für %1 %2?</numerusform>
-        </translation>
+            <numerusform>%n Foto für %1 %2?</numerusform><numerusform>%n Fotos für %1 %2?</numerusform></translation>
     </message>
     <message numerus="yes">
         <source>%n photo(s) came in.</source>
         <translation>
-            <numerusform>%n Foto ist angekommen.</numerusform>
-            <numerusform>%n Fotos sind angekommen.</numerusform>
-        </translation>
+            <numerusform>%n Foto ist angekommen.</numerusform><numerusform>%n Fotos sind angekommen.</numerusform></translation>
     </message>
 </context>
 <context>
@@ -3924,6 +5833,139 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
     <message>
         <source>Whole photo</source>
         <translation>Ganzes Foto</translation>
+    </message>
+</context>
+<context>
+    <name>ts::PlanFields</name>
+    <message>
+        <source>hardly less</source>
+        <translation>kaum weniger</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <translation>wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>hardly more</source>
+        <translation>kaum mehr</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ts::PointRun</name>
+    <message>
+        <source>Enter takes the value and goes on · Space, Enter on nothing, or any key of a foot switch goes on without one · Shift+Enter keeps it for a mean of several · Up goes back · OL is over range · Esc ends the run</source>
+        <translation>Eingabe nimmt den Wert und geht weiter · Leertaste, Eingabe ohne Wert oder jede Taste eines Fußschalters geht ohne Wert weiter · Umschalt+Eingabe behält ihn für einen Mittelwert aus mehreren · Auf geht zurück · OL ist über dem Messbereich · Esc beendet den Durchgang</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Wieder dran</translation>
+    </message>
+    <message>
+        <source>Next without a value</source>
+        <translation>Weiter ohne Wert</translation>
+    </message>
+    <message>
+        <source>Over range</source>
+        <translation>Über dem Messbereich</translation>
+    </message>
+    <message>
+        <source>End the run</source>
+        <translation>Durchgang beenden</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>, %1</source>
+        <translation>, %1</translation>
+    </message>
+    <message>
+        <source>%1: not read yet</source>
+        <translation>%1: noch nicht gemessen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 · %3</source>
+        <translation>%1 von %2 · %3</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation>wie vorgefunden</translation>
+    </message>
+    <message>
+        <source>after work</source>
+        <translation>nach der Arbeit</translation>
+    </message>
+    <message>
+        <source>Read after work instead</source>
+        <translation>Stattdessen nach der Arbeit messen</translation>
+    </message>
+    <message>
+        <source>Read as found instead</source>
+        <translation>Stattdessen wie vorgefunden messen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>nothing is wanted of it</source>
+        <translation>kein Soll</translation>
+    </message>
+    <message>
+        <source>wanted %1</source>
+        <translation>Soll %1</translation>
+    </message>
+    <message>
+        <source>Value at %1</source>
+        <translation>Wert an %1</translation>
+    </message>
+    <message>
+        <source>value and unit</source>
+        <translation>Wert und Einheit</translation>
+    </message>
+    <message>
+        <source>Kept for the mean: %1</source>
+        <translation>Für den Mittelwert behalten: %1</translation>
+    </message>
+    <message>
+        <source>That was the last test point.</source>
+        <translation>Das war der letzte Messpunkt.</translation>
+    </message>
+</context>
+<context>
+    <name>ts::PowerAids</name>
+    <message>
+        <source>Mains, and charge that stays</source>
+        <translation>Netz, und Ladung, die bleibt</translation>
+    </message>
+    <message>
+        <source>Mains can kill, and large capacitors hold their charge with the plug out: drain through a resistor, measure, and measure again. One hand, nobody alone, a residual-current device upstream. A series lamp limits the current and isolates nothing. No speakers, good tapes or discs until the last step is passed. Your local codes and licensed practice come first.</source>
+        <translation>Netzspannung kann töten, und große Kondensatoren halten ihre Ladung auch bei gezogenem Stecker: über einen Widerstand entladen, messen und noch einmal messen. Nur eine Hand, niemand allein, ein Fehlerstromschutzschalter davor. Eine Vorschaltlampe begrenzt den Strom und trennt nichts vom Netz. Keine Lautsprecher, guten Bänder oder Platten, bis der letzte Arbeitsschritt bestanden ist. Örtliche Vorschriften und zugelassene Fachkräfte gehen vor.</translation>
+    </message>
+    <message>
+        <source>Draining, and the lamp in line</source>
+        <translation>Entladen, und die Vorschaltlampe</translation>
+    </message>
+    <message>
+        <source>Capacitor</source>
+        <translation>Kondensator</translation>
+    </message>
+    <message>
+        <source>100 µF 450 V</source>
+        <translation>100 µF 450 V</translation>
+    </message>
+    <message>
+        <source>It idles at</source>
+        <translation>Im Leerlauf</translation>
+    </message>
+    <message>
+        <source>30 W</source>
+        <translation>30 W</translation>
     </message>
 </context>
 <context>
@@ -3964,10 +6006,6 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
         <translation>Abnahme hinzufügen</translation>
     </message>
     <message>
-        <source>P passed · F failed · N not applicable · T not tested</source>
-        <translation>P bestanden · F nicht bestanden · N nicht zutreffend · T nicht geprüft</translation>
-    </message>
-    <message>
         <source>Not ready yet</source>
         <translation>Noch nicht fertig</translation>
     </message>
@@ -3984,10 +6022,6 @@ In der Liste: Eingabe bearbeitet einen Eintrag an seinem Platz, Entf nimmt ihn h
         <translation>Aus den Modellnotizen</translation>
     </message>
     <message>
-        <source>What is tried before the unit is handed over. P, F, N and T say of the row at hand that it passed, failed, is not applicable or is not tested; date and initials fill themselves, and F goes on to what was found. A failed proof keeps the unit from being called ready unless you say why it goes all the same; a failed electrical safety proof is put right first. Your local codes and licensed practice come before anything that this list says.</source>
-        <translation>Was vor der Übergabe des Geräts ausprobiert wird. P, F, N und T sagen von der gewählten Zeile: bestanden, nicht bestanden, nicht zutreffend oder nicht geprüft; Datum und Kürzel füllen sich selbst, und F geht weiter zu dem, was sich zeigte. Bei einer nicht bestandenen Abnahme gilt das Gerät nicht als fertig, außer mit einem Grund, warum es trotzdem geht; eine nicht bestandene Abnahme der elektrischen Sicherheit wird erst in Ordnung gebracht. Örtliche Vorschriften und zugelassene Fachkräfte gehen allem vor, was diese Liste sagt.</translation>
-    </message>
-    <message>
         <source>
 It can be called ready all the same, with a reason that stays on record.</source>
         <translation>
@@ -4000,14 +6034,6 @@ This is put right first: no reason overrules it.</source>
 Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</translation>
     </message>
     <message>
-        <source>Proof %1: no %2</source>
-        <translation>Abnahme %1: ohne %2</translation>
-    </message>
-    <message>
-        <source>Proof %1: %2 %3</source>
-        <translation>Abnahme %1: %2 %3</translation>
-    </message>
-    <message>
         <source>To be proved: %1</source>
         <translation>Abzunehmen: %1</translation>
     </message>
@@ -4018,6 +6044,62 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message>
         <source>Proof taken off the list: %1</source>
         <translation>Abnahme von der Liste genommen: %1</translation>
+    </message>
+    <message>
+        <source>Parts of proving</source>
+        <translation>Bereiche der Abnahme</translation>
+    </message>
+    <message>
+        <source>Acceptance</source>
+        <translation>Abnahmepunkte</translation>
+    </message>
+    <message>
+        <source>First power</source>
+        <translation>Erstes Einschalten</translation>
+    </message>
+    <message>
+        <source>Electrical safety</source>
+        <translation>Elektrische Sicherheit</translation>
+    </message>
+    <message>
+        <source>P passed · F failed · N not applicable · T not tested. Each sets the row at hand and goes on to the next; F goes to what was found.</source>
+        <translation>P bestanden · F nicht bestanden · N nicht zutreffend · T nicht geprüft. Jede Taste setzt die gewählte Zeile und geht zur nächsten weiter; F geht zu dem, was sich zeigte.</translation>
+    </message>
+    <message>
+        <source>What is tried before the unit is handed over. P, F, N and T say of the row at hand that it passed, failed, is not applicable or is not tested, and go on to the next row; F goes to what was found. The line under the table says where the place is now; date and initials fill themselves. A failed proof keeps the unit from being called ready unless you say why it goes all the same; a failed electrical safety proof is put right first. Under First power each step is passed or stopped by what was found, and a stop flags the unit; under Electrical safety the verdict follows from the value and the rule set. Your local codes and licensed practice come before anything that this list says.</source>
+        <translation>Was vor der Übergabe des Geräts ausprobiert wird. P, F, N und T sagen von der gewählten Zeile: bestanden, nicht bestanden, nicht zutreffend oder nicht geprüft, und gehen zur nächsten Zeile weiter; F geht zu dem, was sich zeigte. Die Zeile unter der Tabelle sagt, wo es gerade weitergeht; Datum und Kürzel füllen sich selbst. Bei einer nicht bestandenen Abnahme gilt das Gerät nicht als fertig, außer mit einem Grund, warum es trotzdem geht; eine nicht bestandene Abnahme der elektrischen Sicherheit wird erst in Ordnung gebracht. Unter „Erstes Einschalten“ wird jeder Arbeitsschritt nach dem, was sich zeigte, bestanden oder abgebrochen, und ein Abbruch versieht das Gerät mit einem Vermerk; unter „Elektrische Sicherheit“ folgt das Urteil aus dem Wert und dem Regelwerk. Örtliche Vorschriften und zugelassene Fachkräfte gehen allem vor, was diese Liste sagt.</translation>
+    </message>
+    <message>
+        <source>Proof %1, %2: nothing</source>
+        <translation>Abnahme %1, %2: nichts</translation>
+    </message>
+    <message>
+        <source>Proof %1, %2: %3</source>
+        <translation>Abnahme %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Its verdict follows from its value</source>
+        <translation>Das Urteil folgt aus dem Wert</translation>
+    </message>
+    <message>
+        <source>measure again under Electrical safety</source>
+        <translation>unter „Elektrische Sicherheit“ neu messen</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Say what was found.</source>
+        <translation>Eintragen, was sich zeigte.</translation>
+    </message>
+    <message>
+        <source>That was the last row.</source>
+        <translation>Das war die letzte Zeile.</translation>
+    </message>
+    <message>
+        <source>Now at: %1</source>
+        <translation>Jetzt bei: %1</translation>
     </message>
 </context>
 <context>
@@ -4183,10 +6265,6 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
         <translation>Nach unten</translation>
     </message>
     <message>
-        <source>What is measured on this unit. Stand on “As found” or “After work” and type a value: Enter records it and goes on in the row below. A bare number has the unit of what is wanted; OL, &lt;, &gt; and about are kept; ± and an uncertainty, “with” and a meter may follow. A value typed where there is one is a reading of its own, and the earlier ones are kept. Ctrl+E sets the last one right, Delete takes it out. Below, the row at hand is held against what is wanted, with the chance that it is really within.</source>
-        <translation>Was an diesem Gerät gemessen wird. Auf „Wie vorgefunden“ oder „Nach der Arbeit“ gehen und einen Wert tippen: Die Eingabetaste trägt ihn ein und geht in die Zeile darunter. Eine bloße Zahl hat die Einheit des Solls; OL, &lt;, &gt; und „about“ bleiben erhalten; ± und eine Unsicherheit, „with“ und ein Messgerät können folgen. Ein Wert, wo schon einer steht, ist ein eigener Messwert, und die früheren bleiben. Strg+E berichtigt den letzten, Entf nimmt ihn heraus. Darunter wird die gewählte Zeile mit dem Soll verglichen, mit der Wahrscheinlichkeit, dass sie wirklich innerhalb liegt.</translation>
-    </message>
-    <message>
         <source>All points</source>
         <translation>Alle Messpunkte</translation>
     </message>
@@ -4222,6 +6300,26 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
         <source>Taken with %1</source>
         <translation>Gemessen mit %1</translation>
     </message>
+    <message>
+        <source>Run through the points  ·  F7</source>
+        <translation>Durchgang durch die Messpunkte  ·  F7</translation>
+    </message>
+    <message>
+        <source>Run through the test points</source>
+        <translation>Durchgang durch die Messpunkte</translation>
+    </message>
+    <message>
+        <source>One point after the other, large, for hands that hold probes</source>
+        <translation>Ein Messpunkt nach dem anderen, groß, für Hände, die Prüfspitzen halten</translation>
+    </message>
+    <message>
+        <source>There is no test point yet: add one, or bring them from the model notes.</source>
+        <translation>Noch gibt es keinen Messpunkt: einen hinzufügen oder aus den Modellnotizen übernehmen.</translation>
+    </message>
+    <message>
+        <source>What is measured on this unit. Stand on “As found” or “After work” and type a value: Enter records it and goes on in the row below. What is typed under “After work” is how the unit leaves, as the sheet shows it; “during” behind the value makes it one of the work. A bare number has the unit of what is wanted; OL, &lt;, &gt; and about are kept; ± and an uncertainty, “with” and a meter may follow. A value typed where there is one is a reading of its own, and the earlier ones are kept. Ctrl+E sets the last one right, Delete takes it out. Below, the row at hand is held against what is wanted, with the chance that it is really within.</source>
+        <translation>Was an diesem Gerät gemessen wird. Auf „Wie vorgefunden“ oder „Nach der Arbeit“ gehen und einen Wert tippen: Die Eingabetaste trägt ihn ein und geht in die Zeile darunter. Was unter „Nach der Arbeit“ eingegeben wird, gilt als wie übergeben, so wie das Blatt es zeigt; „during“ hinter dem Wert ordnet ihn der Arbeit zu. Eine bloße Zahl hat die Einheit des Solls; OL, &lt;, &gt; und „about“ bleiben erhalten; ± und eine Unsicherheit, „with“ und ein Messgerät können folgen. Ein Wert, wo schon einer steht, ist ein eigener Messwert, und die früheren bleiben. Strg+E berichtigt den letzten, Entf nimmt ihn heraus. Darunter wird die gewählte Zeile mit dem Soll verglichen, mit der Wahrscheinlichkeit, dass sie wirklich innerhalb liegt.</translation>
+    </message>
 </context>
 <context>
     <name>ts::ResalePicture</name>
@@ -4243,6 +6341,133 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message>
         <source>The clock runs for a unit: take one in hand first.</source>
         <translation>Die Stoppuhr läuft für ein Gerät: erst eines wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>ts::SafetyView</name>
+    <message>
+        <source>passed</source>
+        <translation>bestanden</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>nicht bestanden</translation>
+    </message>
+    <message>
+        <source>not applicable</source>
+        <translation>nicht zutreffend</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation>Soll</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Gefunden</translation>
+    </message>
+    <message>
+        <source>The value, with ± where it is known; a stricter limit of the set itself behind it: want &lt;= 0.15 V</source>
+        <translation>Der Wert, mit ±, wo bekannt; eine strengere Grenze des Geräts selbst dahinter: want &lt;= 0.15 V</translation>
+    </message>
+    <message>
+        <source>Came out</source>
+        <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Prüfgerät</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation>Kürzel</translation>
+    </message>
+    <message>
+        <source>protection class?</source>
+        <translation>Schutzklasse?</translation>
+    </message>
+    <message>
+        <source>in order</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>what was seen</source>
+        <translation>was zu sehen war</translation>
+    </message>
+    <message>
+        <source>value, ± if known</source>
+        <translation>Wert, ± falls bekannt</translation>
+    </message>
+    <message>
+        <source>another test stands in</source>
+        <translation>eine andere Prüfung tritt an ihre Stelle</translation>
+    </message>
+    <message>
+        <source>Electrical safety test</source>
+        <translation>Prüfung der elektrischen Sicherheit</translation>
+    </message>
+    <message>
+        <source>This unit takes no mains: there is no electrical safety test to make.</source>
+        <translation>Dieses Gerät läuft nicht am Netz: Eine Prüfung der elektrischen Sicherheit entfällt.</translation>
+    </message>
+    <message>
+        <source>Before any of the electrical tests</source>
+        <translation>Vor jeder elektrischen Prüfung</translation>
+    </message>
+    <message>
+        <source>Insulation testers put 500 V on the unit and charge it; currents are taken with mains on it, hands off, both plug ways, without an isolating transformer. Unplug and discharge before leads are touched, and never be alone. Which tests, limits and intervals hold is said by your local codes; where they ask for licensed practice, that comes first. This is your own check with its rule set, instrument, date and initials, and no certificate.</source>
+        <translation>Isolationsprüfer legen 500 V an das Gerät und laden es auf; Ströme werden mit Netz gemessen, Hände weg, in beiden Steckerlagen, ohne Trenntransformator. Netzstecker ziehen und entladen, bevor Leitungen angefasst werden, und nie allein sein. Welche Prüfungen, Grenzen und Fristen gelten, sagen die örtlichen Vorschriften; wo sie eine zugelassene Fachkraft verlangen, geht das vor. Dies ist die eigene Prüfung mit Regelwerk, Prüfgerät, Datum und Kürzel, und keine Bescheinigung.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Schutzklasse</translation>
+    </message>
+    <message>
+        <source>Rule set</source>
+        <translation>Regelwerk</translation>
+    </message>
+    <message>
+        <source>its name</source>
+        <translation>sein Name</translation>
+    </message>
+    <message>
+        <source>2 m or 0.05 Ω</source>
+        <translation>2 m oder 0.05 Ω</translation>
+    </message>
+    <message>
+        <source>Lead</source>
+        <translation>Netzleitung</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>A value that lies within its uncertainty of the limit is too close to call, and not passed. A stricter limit of the set's own manual counts: type it behind the value.</source>
+        <translation>Ein Wert, der um weniger als seine Unsicherheit von der Grenze entfernt liegt, ist zu knapp und nicht bestanden. Eine strengere Grenze aus dem Handbuch des Geräts zählt: hinter den Wert schreiben.</translation>
+    </message>
+    <message>
+        <source>Limits depend on the protection class: choose it first.</source>
+        <translation>Die Grenzen hängen von der Schutzklasse ab: erst diese wählen.</translation>
+    </message>
+    <message>
+        <source>Protection class %1</source>
+        <translation>Schutzklasse %1</translation>
+    </message>
+    <message>
+        <source>Protection class not known</source>
+        <translation>Schutzklasse nicht bekannt</translation>
     </message>
 </context>
 <context>
@@ -4374,6 +6599,14 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
         <source>None</source>
         <translation>Keiner</translation>
     </message>
+    <message>
+        <source>Tag labels, width by height in millimetres</source>
+        <translation>Anhängeretiketten, Breite mal Höhe in Millimetern</translation>
+    </message>
+    <message>
+        <source>Labels for small bags</source>
+        <translation>Etiketten für kleine Beutel</translation>
+    </message>
 </context>
 <context>
     <name>ts::SharesBar</name>
@@ -4470,9 +6703,117 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message numerus="yes">
         <source>%n page(s)</source>
         <translation>
-            <numerusform>%n Seite</numerusform>
-            <numerusform>%n Seiten</numerusform>
-        </translation>
+            <numerusform>%n Seite</numerusform><numerusform>%n Seiten</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>ts::ShelfOffer</name>
+    <message>
+        <source>What of the shelf would fit</source>
+        <translation>Was aus dem Lager passen würde</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Bestand</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Fits</source>
+        <translation>Passt</translation>
+    </message>
+    <message>
+        <source>Take it for this unit</source>
+        <translation>Für dieses Gerät nehmen</translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <translation>Nehmen</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation>passt</translation>
+    </message>
+    <message>
+        <source>look first</source>
+        <translation>erst ansehen</translation>
+    </message>
+    <message>
+        <source>for %1</source>
+        <translation>für %1</translation>
+    </message>
+</context>
+<context>
+    <name>ts::ShelfPane</name>
+    <message>
+        <source>Find: capacitor 1000u &gt;=63V d&lt;=10mm, belt 78 ± 2 mm, drawer C3…</source>
+        <translation>Suchen: capacitor 1000u &gt;=63V d&lt;=10mm, belt 78 ± 2 mm, drawer C3…</translation>
+    </message>
+    <message>
+        <source>Find parts by what they are rated for</source>
+        <translation>Teile nach ihren Nennwerten suchen</translation>
+    </message>
+    <message>
+        <source>Below what is kept</source>
+        <translation>Unter dem Mindestbestand</translation>
+    </message>
+    <message>
+        <source>Parts on the shelf</source>
+        <translation>Teile im Lager</translation>
+    </message>
+    <message>
+        <source>Take off the shelf</source>
+        <translation>Aus dem Lager nehmen</translation>
+    </message>
+    <message>
+        <source>Rating</source>
+        <translation>Nennwert</translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation>Posten</translation>
+    </message>
+    <message>
+        <source>Take the batch off</source>
+        <translation>Posten herausnehmen</translation>
+    </message>
+    <message>
+        <source>Below what is kept: %1</source>
+        <translation>Unter dem Mindestbestand: %1</translation>
+    </message>
+    <message>
+        <source>%1 · found: %2</source>
+        <translation>%1 · gefunden: %2</translation>
+    </message>
+    <message>
+        <source>Part %1: %2 %3</source>
+        <translation>Teil %1: %2 %3</translation>
+    </message>
+    <message>
+        <source>taken out</source>
+        <translation>herausgenommen</translation>
+    </message>
+    <message>
+        <source>Into the parts store: %1 × %2</source>
+        <translation>Ins Teilelager: %1 × %2</translation>
+    </message>
+    <message>
+        <source>Batch of %1: %2 %3</source>
+        <translation>Posten von %1: %2 %3</translation>
+    </message>
+    <message>
+        <source>Off the shelf: %1</source>
+        <translation>Aus dem Lager: %1</translation>
+    </message>
+    <message>
+        <source>Batch of %1 taken off</source>
+        <translation>Posten von %1 herausgenommen</translation>
     </message>
 </context>
 <context>
@@ -4528,6 +6869,22 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
         <source>That is put right first: a ready unit can be plugged in by anybody.</source>
         <translation>Das wird erst in Ordnung gebracht: Ein fertiges Gerät kann jeder ans Netz stecken.</translation>
     </message>
+    <message>
+        <source>Electrical safety is not tested: no proof of it is on record.</source>
+        <translation>Die elektrische Sicherheit ist nicht geprüft: Keine Abnahme dafür ist eingetragen.</translation>
+    </message>
+    <message>
+        <source>Electrical safety is not tested: %1.</source>
+        <translation>Die elektrische Sicherheit ist nicht geprüft: %1.</translation>
+    </message>
+    <message>
+        <source>Whoever plugs it in relies on it: local codes and licensed practice come first.</source>
+        <translation>Wer es ans Netz steckt, verlässt sich darauf: Örtliche Vorschriften und zugelassene Fachkräfte gehen vor.</translation>
+    </message>
+    <message>
+        <source>It can be moved all the same; the journal then says that it was not tested.</source>
+        <translation>Die Stufe lässt sich trotzdem wechseln; im Verlauf steht dann, dass nicht geprüft wurde.</translation>
+    </message>
 </context>
 <context>
     <name>ts::StageRibbon</name>
@@ -4582,6 +6939,10 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message>
         <source>Sold for %1</source>
         <translation>Verkauft für %1</translation>
+    </message>
+    <message>
+        <source>Alt+%1</source>
+        <translation>Alt+%1</translation>
     </message>
 </context>
 <context>
@@ -4678,10 +7039,6 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
         <translation>Als Nächstes: %1, %2 min</translation>
     </message>
     <message>
-        <source>, saves %1</source>
-        <translation>, spart %1</translation>
-    </message>
-    <message>
         <source>As it was sold</source>
         <translation>Wie es verkauft wurde</translation>
     </message>
@@ -4692,6 +7049,69 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message>
         <source>Profit, your hours aside</source>
         <translation>Gewinn, ohne eigene Stunden</translation>
+    </message>
+    <message>
+        <source>, saves %1 min</source>
+        <translation>, spart %1 min</translation>
+    </message>
+</context>
+<context>
+    <name>ts::StockModel</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>in stock</source>
+        <translation>im Bestand</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>Bought from</source>
+        <translation>Gekauft bei</translation>
+    </message>
+    <message>
+        <source>Bought on</source>
+        <translation>Gekauft am</translation>
+    </message>
+    <message>
+        <source>Bought for</source>
+        <translation>Gekauft für</translation>
+    </message>
+    <message>
+        <source>Gone</source>
+        <translation>Abgang</translation>
+    </message>
+    <message>
+        <source>Sold for</source>
+        <translation>Verkauft für</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Marge</translation>
+    </message>
+    <message>
+        <source>Tax in it</source>
+        <translation>Steuer darin</translation>
+    </message>
+    <message>
+        <source>Other costs</source>
+        <translation>Andere Kosten</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Bestand</translation>
     </message>
 </context>
 <context>
@@ -4736,6 +7156,105 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
         <source>Photos</source>
         <translation>Fotos</translation>
     </message>
+    <message>
+        <source>Bench today</source>
+        <translation>Werkbank heute</translation>
+    </message>
+    <message>
+        <source>Bench sums</source>
+        <translation>Berechnungen</translation>
+    </message>
+</context>
+<context>
+    <name>ts::SumForm</name>
+    <message>
+        <source>Note it in the log</source>
+        <translation>Im Protokoll notieren</translation>
+    </message>
+    <message>
+        <source>Take it as a reading…</source>
+        <translation>Als Messwert nehmen…</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>Formula: %1
+Source: %2</source>
+        <translation>Formel: %1
+Quelle: %2</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>usually %1</source>
+        <translation>meist %1</translation>
+    </message>
+    <message>
+        <source>may be left out</source>
+        <translation>darf fehlen</translation>
+    </message>
+    <message>
+        <source>%1, in %2</source>
+        <translation>%1, in %2</translation>
+    </message>
+    <message>
+        <source>Still to be said: %1.</source>
+        <translation>Noch anzugeben: %1.</translation>
+    </message>
+    <message>
+        <source>Note it in the log of %1</source>
+        <translation>Im Protokoll von %1 notieren</translation>
+    </message>
+    <message>
+        <source>The note</source>
+        <translation>Die Notiz</translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation>Notiz: %1</translation>
+    </message>
+    <message>
+        <source>At which test point is %1?</source>
+        <translation>An welchem Messpunkt liegt %1?</translation>
+    </message>
+    <message>
+        <source>idle current L</source>
+        <translation>Ruhestrom L</translation>
+    </message>
+    <message>
+        <source>Name the test point that the reading is of.</source>
+        <translation>Den Messpunkt nennen, zu dem der Messwert gehört.</translation>
+    </message>
+</context>
+<context>
+    <name>ts::SumsPlace</name>
+    <message>
+        <source>Narrow the sums</source>
+        <translation>Berechnungen eingrenzen</translation>
+    </message>
+    <message>
+        <source>Which sum?</source>
+        <translation>Welche Berechnung?</translation>
+    </message>
+    <message>
+        <source>Bench sums</source>
+        <translation>Berechnungen</translation>
+    </message>
+    <message>
+        <source>Sums of the bench: markings, fuses, discharge, levels, speeds, statistics, money. Type a few letters of what is wanted, Enter, fill the fields; what comes out stands below at once, with its formula and where it comes from. It can be put into the log of the unit in hand, as a note or as a reading.</source>
+        <translation>Berechnungen der Werkbank: Kennzeichnungen, Sicherungen, Entladung, Pegel, Drehzahlen, Statistik, Geld. Einige Buchstaben des Gesuchten eingeben, Eingabe, Felder füllen; das Ergebnis steht gleich darunter, mit Formel und Herkunft. Es kann ins Protokoll des gewählten Geräts, als Notiz oder als Messwert.</translation>
+    </message>
+</context>
+<context>
+    <name>ts::SymptomChoice</name>
+    <message>
+        <source>None of these</source>
+        <translation>Keines davon</translation>
+    </message>
 </context>
 <context>
     <name>ts::TagGiven</name>
@@ -4763,6 +7282,37 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
         <source>Tie tag %1 to it</source>
         <translation>Anhänger %1 daran binden</translation>
     </message>
+    <message>
+        <source>&amp;Bring it all onto this unit</source>
+        <translation>Alles auf dieses Gerät ü&amp;bertragen</translation>
+    </message>
+    <message>
+        <source>Bring what is known of the model onto this unit</source>
+        <translation>Was vom Modell bekannt ist, auf dieses Gerät übertragen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n test point(s)</source>
+        <translation>
+            <numerusform>%n Messpunkt</numerusform><numerusform>%n Messpunkte</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) of teardown</source>
+        <translation>
+            <numerusform>%n Arbeitsschritt der Zerlegung</numerusform><numerusform>%n Arbeitsschritte der Zerlegung</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n proof(s)</source>
+        <translation>
+            <numerusform>%n Abnahmepunkt</numerusform><numerusform>%n Abnahmepunkte</numerusform></translation>
+    </message>
+    <message>
+        <source>The notes know this model: %1.</source>
+        <translation>Die Notizen kennen dieses Modell: %1.</translation>
+    </message>
+    <message>
+        <source>Brought onto it. What the model needs in parts stands in its notes.</source>
+        <translation>Übertragen. Was das Modell an Teilen braucht, steht in seinen Notizen.</translation>
+    </message>
 </context>
 <context>
     <name>ts::TakeInBrings</name>
@@ -4781,9 +7331,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message numerus="yes">
         <source>%n test point(s) are copied over.</source>
         <translation>
-            <numerusform>%n Messpunkt wird übernommen.</numerusform>
-            <numerusform>%n Messpunkte werden übernommen.</numerusform>
-        </translation>
+            <numerusform>%n Messpunkt wird übernommen.</numerusform><numerusform>%n Messpunkte werden übernommen.</numerusform></translation>
     </message>
 </context>
 <context>
@@ -4898,9 +7446,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message numerus="yes">
         <source>%n photo(s) go with it</source>
         <translation>
-            <numerusform>%n Foto kommt mit</numerusform>
-            <numerusform>%n Fotos kommen mit</numerusform>
-        </translation>
+            <numerusform>%n Foto kommt mit</numerusform><numerusform>%n Fotos kommen mit</numerusform></translation>
     </message>
     <message>
         <source>The unit has no name; call it what it is: maker, model, what kind of thing.</source>
@@ -4924,10 +7470,6 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message>
         <source>Still on: %1</source>
         <translation>Noch dran: %1</translation>
-    </message>
-    <message>
-        <source>Teardown %1: %2 %3</source>
-        <translation>Zerlegung %1: %2 %3</translation>
     </message>
     <message>
         <source>Taken off the teardown list: %1</source>
@@ -4966,7 +7508,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
         <translation>0022</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is no tag</source>
+        <source>"%1" is no tag</source>
         <translation>„%1“ ist kein Anhänger</translation>
     </message>
     <message>
@@ -5080,9 +7622,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message numerus="yes">
         <source>%n items</source>
         <translation>
-            <numerusform>%n Stück</numerusform>
-            <numerusform>%n Stück</numerusform>
-        </translation>
+            <numerusform>%n Stück</numerusform><numerusform>%n Stück</numerusform></translation>
     </message>
     <message>
         <source>Put back so far: %1 of %2</source>
@@ -5107,6 +7647,10 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message>
         <source>%1 · click to pin the item at hand</source>
         <translation>%1 · Klick setzt die Nadel für die gewählte Zeile</translation>
+    </message>
+    <message>
+        <source>Teardown %1, %2: %3</source>
+        <translation>Zerlegung %1, %2: %3</translation>
     </message>
 </context>
 <context>
@@ -5139,12 +7683,28 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
         <translation>gekauft %1</translation>
     </message>
     <message>
-        <source>owner says “%1”</source>
-        <translation>Eigentümer sagt „%1“</translation>
+        <source>Details  Ctrl+D</source>
+        <translation>Details  Strg+D</translation>
     </message>
     <message>
-        <source>sold as “%1”</source>
-        <translation>verkauft als „%1“</translation>
+        <source>Details…</source>
+        <translation>Details…</translation>
+    </message>
+    <message>
+        <source>The unit’s details</source>
+        <translation>Die Details des Geräts</translation>
+    </message>
+    <message>
+        <source>Ctrl+D</source>
+        <translation>Strg+D</translation>
+    </message>
+    <message>
+        <source>owner’s words: “%1”</source>
+        <translation>Worte des Eigentümers: „%1“</translation>
+    </message>
+    <message>
+        <source>seller’s words: “%1”</source>
+        <translation>Worte des Verkäufers: „%1“</translation>
     </message>
 </context>
 <context>
@@ -5188,6 +7748,93 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message>
         <source>Take in a unit</source>
         <translation>Gerät aufnehmen</translation>
+    </message>
+    <message>
+        <source>Details</source>
+        <translation>Details</translation>
+    </message>
+</context>
+<context>
+    <name>ts::WaysCard</name>
+    <message>
+        <source>From here, not counting what is already spent</source>
+        <translation>Ab jetzt, ohne das schon Ausgegebene</translation>
+    </message>
+    <message>
+        <source>Ways out from here</source>
+        <translation>Auswege ab jetzt</translation>
+    </message>
+    <message>
+        <source>Way out</source>
+        <translation>Ausweg</translation>
+    </message>
+    <message>
+        <source>1 in 10</source>
+        <translation>1 von 10</translation>
+    </message>
+    <message>
+        <source>Middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>9 in 10</source>
+        <translation>9 von 10</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>Per hour</source>
+        <translation>Je Stunde</translation>
+    </message>
+    <message>
+        <source>Why it was decided so</source>
+        <translation>Warum so entschieden wurde</translation>
+    </message>
+    <message>
+        <source>Because… (left empty: the sentence above)</source>
+        <translation>Weil… (leer gelassen: der Satz oben)</translation>
+    </message>
+    <message>
+        <source>Decide</source>
+        <translation>Entscheiden</translation>
+    </message>
+    <message>
+        <source>as you type, not recorded</source>
+        <translation>während der Eingabe, nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>Worth a look: %1.</source>
+        <translation>Einen Blick wert: %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>%1, leads</source>
+        <translation>%1, liegt vorn</translation>
+    </message>
+    <message>
+        <source>Decide: %1</source>
+        <translation>Entscheiden: %1</translation>
+    </message>
+    <message>
+        <source>Kept in the log with these figures</source>
+        <translation>Mit diesen Zahlen im Protokoll festgehalten</translation>
+    </message>
+    <message>
+        <source>Decided %1: %2. %3</source>
+        <translation>Entschieden %1: %2. %3</translation>
+    </message>
+    <message>
+        <source>The figures are being worked out anew; decide when they stand.</source>
+        <translation>Die Zahlen werden neu berechnet; entscheiden, wenn sie stehen.</translation>
     </message>
 </context>
 <context>
@@ -5334,6 +7981,46 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
         <source>scrapped</source>
         <translation>verschrottet</translation>
     </message>
+    <message>
+        <source>what to do with it</source>
+        <translation>was damit geschehen soll</translation>
+    </message>
+    <message>
+        <source>another full hour</source>
+        <translation>eine weitere volle Stunde</translation>
+    </message>
+    <message>
+        <source>a new part</source>
+        <translation>ein neues Teil</translation>
+    </message>
+    <message>
+        <source>a new symptom or cause</source>
+        <translation>ein neues Symptom oder eine neue Ursache</translation>
+    </message>
+    <message>
+        <source>asked by hand</source>
+        <translation>von Hand gefragt</translation>
+    </message>
+    <message>
+        <source>It rests on the price: %1 to %2 moves it from %3 to %4.</source>
+        <translation>Es hängt am Preis: %1 bis %2 verschiebt es von %3 auf %4.</translation>
+    </message>
+    <message>
+        <source>It rests on your hours: %1 to %2 moves it from %3 to %4.</source>
+        <translation>Es hängt an den eigenen Stunden: %1 bis %2 verschiebt es von %3 auf %4.</translation>
+    </message>
+    <message>
+        <source>It rests on the parts: %1 to %2 moves it from %3 to %4.</source>
+        <translation>Es hängt an den Teilen: %1 bis %2 verschiebt es von %3 auf %4.</translation>
+    </message>
+    <message>
+        <source>It rests on the cause: “%1” or “%2” moves it from %3 to %4.</source>
+        <translation>Es hängt an der Ursache: „%1“ oder „%2“ verschiebt es von %3 auf %4.</translation>
+    </message>
+    <message>
+        <source>It rests on the chance of repair: %1 to %2 moves it from %3 to %4.</source>
+        <translation>Es hängt an der Wahrscheinlichkeit der Reparatur: %1 bis %2 verschiebt es von %3 auf %4.</translation>
+    </message>
 </context>
 <context>
     <name>ts::typed</name>
@@ -5364,6 +8051,10 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message>
         <source>type minutes, like 20, 20m or 1h20</source>
         <translation>Minuten eingeben wie 20, 20m oder 1h20</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -5581,7 +8272,7 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
         <translation>Bestellliste</translation>
     </message>
     <message>
-        <source>year&apos;s ledger</source>
+        <source>year's ledger</source>
         <translation>Kassenbuch des Jahres</translation>
     </message>
     <message>
@@ -5651,6 +8342,30 @@ Das wird erst in Ordnung gebracht: Kein Grund setzt sich darüber hinweg.</trans
     <message>
         <source>Closed</source>
         <translation>Abgeschlossen</translation>
+    </message>
+    <message>
+        <source>finish and sell</source>
+        <translation>fertigstellen und verkaufen</translation>
+    </message>
+    <message>
+        <source>sell as it stands</source>
+        <translation>verkaufen, wie es ist</translation>
+    </message>
+    <message>
+        <source>break for parts</source>
+        <translation>ausschlachten</translation>
+    </message>
+    <message>
+        <source>return to seller</source>
+        <translation>zurückgeben</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>aufhören</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <translation>bestanden</translation>
     </message>
 </context>
 </TS>

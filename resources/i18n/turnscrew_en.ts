@@ -2,6 +2,23 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_GB" sourcelanguage="en">
 <context>
+    <name>ts::ComparablesCard</name>
+    <message numerus="yes">
+        <source>%n comparable sale(s) pasted</source>
+        <translation>
+            <numerusform>%n comparable sale pasted</numerusform>
+            <numerusform>%n comparable sales pasted</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n asking price(s) drawn as rings, never counted.</source>
+        <translation>
+            <numerusform>%n asking price drawn as a ring, never counted.</numerusform>
+            <numerusform>%n asking prices drawn as rings, never counted.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ts::LedgerPlace</name>
     <message numerus="yes">
         <source>%n sum(s) without a rate left out</source>
@@ -49,19 +66,22 @@
     </message>
 </context>
 <context>
+    <name>ts::OrderPane</name>
+    <message numerus="yes">
+        <source>%n without a price</source>
+        <translation>
+            <numerusform>%n without a price</numerusform>
+            <numerusform>%n without a price</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ts::OverviewPlace</name>
     <message numerus="yes">
         <source>%n unit(s) not closed</source>
         <translation>
             <numerusform>%n unit not closed</numerusform>
             <numerusform>%n units not closed</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n day(s)</source>
-        <translation>
-            <numerusform>%n day</numerusform>
-            <numerusform>%n days</numerusform>
         </translation>
     </message>
 </context>
@@ -116,6 +136,30 @@
         <translation>
             <numerusform>%n page</numerusform>
             <numerusform>%n pages</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ts::TagGiven</name>
+    <message numerus="yes">
+        <source>%n test point(s)</source>
+        <translation>
+            <numerusform>%n test point</numerusform>
+            <numerusform>%n test points</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) of teardown</source>
+        <translation>
+            <numerusform>%n step of teardown</numerusform>
+            <numerusform>%n steps of teardown</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n proof(s)</source>
+        <translation>
+            <numerusform>%n proof</numerusform>
+            <numerusform>%n proofs</numerusform>
         </translation>
     </message>
 </context>

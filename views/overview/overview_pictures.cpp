@@ -12,9 +12,9 @@ namespace ts {
 
 namespace {
 
-QString tr(const char *text, int n = -1)
+QString tr(const char *text)
 {
-    return QCoreApplication::translate("ts", text, nullptr, n);
+    return QCoreApplication::translate("ts", text);
 }
 
 double whole(const Money &money, const Currency &currency)
@@ -29,7 +29,7 @@ QString categoryText(const QString &key)
 
 QString daysText(const std::optional<double> &days)
 {
-    return days ? tr("%n day(s)", static_cast<int>(std::lround(*days))) : QString();
+    return days ? QCoreApplication::translate("ts", "%n day(s)", nullptr, static_cast<int>(std::lround(*days))) : QString();
 }
 
 QString moneyText(const std::optional<Money> &money)

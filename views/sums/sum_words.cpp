@@ -40,7 +40,7 @@ QString sumGroup(const QString &name)
 {
     static const QHash<QString, QStringList> groups{
         {tr("Markings and values"), {QStringLiteral("preferred-value"), QStringLiteral("preferred-pair"), QStringLiteral("colour-code"), QStringLiteral("letter-code"), QStringLiteral("digit-code")}},
-        {tr("Fuses and supply"), {QStringLiteral("fuse"), QStringLiteral("fuse-marking"), QStringLiteral("discharge"), QStringLiteral("ripple"), QStringLiteral("esr"), QStringLiteral("series-lamp")}},
+        {tr("Fuses and supply"), {QStringLiteral("fuse"), QStringLiteral("fuse-marking"), QStringLiteral("discharge"), QStringLiteral("ripple"), QStringLiteral("esr"), QStringLiteral("series-lamp"), QStringLiteral("leakage")}},
         {tr("Currents and loads"), {QStringLiteral("idle-current"), QStringLiteral("load-power"), QStringLiteral("dropper"), QStringLiteral("damping")}},
         {tr("Levels and curves"), {QStringLiteral("level"), QStringLiteral("replay-curve"), QStringLiteral("weighting")}},
         {tr("Speed and belts"), {QStringLiteral("strobe"), QStringLiteral("speed-error"), QStringLiteral("mains-speed"), QStringLiteral("belt"), QStringLiteral("tape-length")}},
