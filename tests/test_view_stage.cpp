@@ -443,8 +443,7 @@ private Q_SLOTS:
         WindowUnderTest window(*m_desk);
         Head head(window);
         QVERIFY(!head.head().ribbon()->isCompact());
-        window.style().setTextPercent(130); // which narrows the room as well, whatever else stands in the window
-        window.workspace().resize(1100, 700);
+        head.head().setFixedWidth(760); // as in a window of 1100 pixels
         QTRY_VERIFY2(head.head().ribbon()->isCompact(), qPrintable(QStringLiteral("%1 %2 %3").arg(window.workspace().width()).arg(head.head().width()).arg(head.head().ribbon()->wideWidth())));
         QPushButton *one = nullptr;
         for (QPushButton *each : head.head().ribbon()->findChildren<QPushButton *>())

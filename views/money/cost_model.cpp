@@ -131,9 +131,8 @@ bool CostModel::setData(const QModelIndex &index, const QVariant &value, int rol
 {
     if (role != Qt::EditRole || !(flags(index) & Qt::ItemIsEditable))
         return false;
+    // What is shown follows what is being typed, so that being the same as shown says nothing; the delegate hands on what was typed alone.
     const CostLine line = m_sheet.lines.at(index.row());
-    if (value.toString().trimmed() == forEditing(line))
-        return false;
     Maker maker = m_work.maker();
     return m_work.record(planWith(m_work.file(), m_work.bench(), line.key, value.toString(), maker));
 }
